@@ -15,4 +15,11 @@ class CoreBankTest {
     assertEquals(27, result.bank().orElseThrow().approaches().size());
     assertEquals(14, result.bank().orElseThrow().games().size());
   }
+
+  @Test
+  void isSound() throws IOException {
+    assertEquals(
+        List.of(),
+        closehand.bank.BankCheck.check(BankReader.read(new EmbeddedBank()).bank().orElseThrow()));
+  }
 }
