@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param id the question id, such as {@code DIG-03}
  * @param section the id of the section it belongs to
  * @param text the question, spoken to the player
+ * @param shortName a few words for lists and pages, such as "Press force"
  * @param remoteText the wording over a video call, where it differs
  * @param why why it is asked
  * @param inTheRoom how to see it for yourself in the same room
@@ -23,6 +24,7 @@ public record Question(
     String id,
     String section,
     String text,
+    Optional<String> shortName,
     Optional<String> remoteText,
     String why,
     String inTheRoom,

@@ -1,0 +1,49 @@
+package closehand.interview;
+
+import closehand.bank.TaskKind;
+import java.util.Set;
+
+/** Something that happens to an interview. */
+public sealed interface Message {
+  /** A value for the current field. */
+  record Give(Value value, Provenance provenance) implements Message {}
+
+  /** No value for the current field, for a reason. */
+  record NoAnswer(Answer.Reason reason, Provenance provenance) implements Message {}
+
+  /** A value for a field that need not be the current one; a line that fills several fields. */
+  record GiveFor(String fact, Value value, Provenance provenance) implements Message {}
+
+  /**
+   * A remark beside the current field's answer, or beside the one just given; empty takes it off.
+   */
+  record Note(String text) implements Message {}
+
+  /** To the field shown before. */
+  record Back() implements Message {}
+
+  /** To a question or a field, by its id. */
+  record JumpTo(String id) implements Message {}
+
+  /** Onward without answering; what was answered stays answered. */
+  record Onward() implements Message {}
+
+  /** What the rules put on hold at the moment; replaces the hold before. */
+  record Hold(Set<TaskKind> kinds) implements Message {
+    public Hold {
+      kinds = Set.copyOf(kinds);
+    }
+  }
+
+  /** The short or the whole interview from here on. */
+  record TakeRoute(Interview.Route route) implements Message {}
+
+  /** Who asks from here on. */
+  record Conduct(Provenance.By asker) implements Message {}
+
+  /** A stop is lowered; only a clinician may. */
+  record Lower(Answers.Lowered lowered) implements Message {}
+
+  /** A saved case is opened again: a new sitting begins, and consent is asked again first. */
+  record Resume() implements Message {}
+}

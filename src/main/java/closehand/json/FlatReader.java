@@ -1,0 +1,131 @@
+package closehand.json;
+
+import closehand.bank.Bank;
+import closehand.bank.FlatValue;
+import closehand.bank.Problem;
+import closehand.bank.Where;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Reads the flat form of answers: one object, fact id to value, nested objects joined with dots,
+ * games as a list. Whether a fact exists and a value fits it is for {@link
+ * closehand.interview.FlatAnswers} to say.
+ */
+public final class FlatReader {
+  private static final List<String> ABSENT = List.of("absent");
+
+  private final List<Problem> problems;
+  private final Map<String, FlatValue> values = new LinkedHashMap<>();
+
+  private FlatReader(List<Problem> problems) {
+    this.problems = problems;
+  }
+
+  /**
+   * The values by fact id, in the order written; {@code games[0]} becomes {@code games.1.*} and so
+   * on.
+   */
+  public static Map<String, FlatValue> read(JsonValue value, List<Problem> problems) {
+    FlatReader reader = new FlatReader(problems);
+    if (value instanceof JsonValue.Obj object) {
+      reader.members("", object);
+    } else {
+      ObjectReading.wrongType(value, "an object with one member a fact", problems);
+    }
+    return reader.values;
+  }
+
+  private void members(String prefix, JsonValue.Obj object) {
+    for (JsonValue.Member member : object.members()) {
+      member(prefix + member.name(), member);
+    }
+  }
+
+  private void member(String fact, JsonValue.Member member) {
+    JsonValue value = member.value();
+    if (fact.equals("games") && value instanceof JsonValue.Arr games) {
+      games(games);
+    } else if (value instanceof JsonValue.Obj object && !isAbsent(object)) {
+      members(fact + ".", object);
+    } else {
+      put(fact, member.nameWhere(), value);
+    }
+  }
+
+  private void put(String fact, Where where, JsonValue value) {
+    FlatValue flat = flat(value);
+    if (flat != null && values.putIfAbsent(fact, flat) != null) {
+      problems.add(
+          Problem.error(
+              where,
+              "duplicate-key",
+              "\"" + fact + "\" is answered twice in this file.",
+              "Keep one."));
+    }
+  }
+
+  private void games(JsonValue.Arr games) {
+    int slot = 0;
+    for (JsonValue game : games.items()) {
+      slot++;
+      if (slot > Bank.GAME_SLOTS) {
+        problems.add(
+            Problem.error(
+                game.where(),
+                "out-of-range",
+                "At most " + Bank.GAME_SLOTS + " games fit in one interview.",
+                "Keep the ones that matter most."));
+        return;
+      }
+      if (game instanceof JsonValue.Obj object) {
+        members("games." + slot + ".", object);
+      } else {
+        ObjectReading.wrongType(game, "an object that describes one game", problems);
+      }
+    }
+    if (slot > 0 && slot < Bank.GAME_SLOTS) {
+      values.put("games." + (slot + 1) + ".genre", new FlatValue.Text("none", games.where()));
+    }
+  }
+
+  private static boolean isAbsent(JsonValue.Obj object) {
+    return object.members().size() == 1 && ABSENT.contains(object.members().get(0).name());
+  }
+
+  private @org.jspecify.annotations.Nullable FlatValue flat(JsonValue value) {
+    if (value instanceof JsonValue.Bool flag) {
+      return new FlatValue.Flag(flag.value(), flag.where());
+    }
+    if (value instanceof JsonValue.Num number) {
+      return new FlatValue.Number(number.value(), number.where());
+    }
+    if (value instanceof JsonValue.Str text) {
+      return new FlatValue.Text(text.value(), text.where());
+    }
+    if (value instanceof JsonValue.Arr list) {
+      return new FlatValue.Texts(words(list), list.where());
+    }
+    if (value instanceof JsonValue.Obj object
+        && object.member("absent").orElse(null) instanceof JsonValue.Str reason) {
+      return new FlatValue.Absent(reason.value(), reason.where());
+    }
+    ObjectReading.wrongType(
+        value, "a value, a list of words or {\"absent\": \"unknown\"}", problems);
+    return null;
+  }
+
+  private List<String> words(JsonValue.Arr list) {
+    List<String> words = new ArrayList<>();
+    for (JsonValue item : list.items()) {
+      if (item instanceof JsonValue.Str text) {
+        words.add(text.value());
+      } else {
+        ObjectReading.wrongType(item, "text", problems);
+      }
+    }
+    return words;
+  }
+}

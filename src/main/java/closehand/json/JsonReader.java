@@ -1,0 +1,239 @@
+package closehand.json;
+
+import closehand.bank.Path;
+import closehand.bank.Problem;
+import closehand.bank.Where;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.CodingErrorAction;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Reads a JSON document into values that know their line, column and pointer.
+ *
+ * <p>Whatever arrives, nothing is thrown: a document that is no JSON, too large or too deep gives a
+ * problem and no value. Messages never quote the document, which may hold health facts.
+ */
+public final class JsonReader {
+  /** Largest document read, in bytes. */
+  public static final int MAXIMUM_BYTES = 2_000_000;
+
+  private static final int MAXIMUM_DEPTH = 40;
+  private static final int MAXIMUM_TEXT = 16_384;
+
+  private static final JsonFactory FACTORY =
+      JsonFactory.builder()
+          .streamReadConstraints(
+              StreamReadConstraints.builder()
+                  .maxNestingDepth(MAXIMUM_DEPTH)
+                  .maxStringLength(MAXIMUM_TEXT)
+                  .maxNameLength(128)
+                  .maxNumberLength(40)
+                  .maxDocumentLength(MAXIMUM_BYTES)
+                  .maxTokenCount(400_000)
+                  .build())
+          .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
+          .build();
+
+  private final String file;
+  private final JsonParser parser;
+  private final List<Problem> problems;
+
+  private JsonReader(String file, JsonParser parser, List<Problem> problems) {
+    this.file = file;
+    this.parser = parser;
+    this.problems = problems;
+  }
+
+  /**
+   * Reads one document.
+   *
+   * @param file the name used in messages
+   * @param bytes the document in UTF-8
+   * @param problems receives whatever is wrong
+   * @return the document, or empty if it could not be read to its end
+   */
+  public static Optional<JsonValue> read(String file, byte[] bytes, List<Problem> problems) {
+    if (bytes.length > MAXIMUM_BYTES) {
+      problems.add(
+          Problem.error(
+              Where.file(file),
+              "too-large",
+              "The file is larger than " + MAXIMUM_BYTES / 1_000_000 + " million bytes.",
+              "Closehand's files are much smaller; is this the right one?"));
+      return Optional.empty();
+    }
+    String text;
+    try {
+      text =
+          StandardCharsets.UTF_8
+              .newDecoder()
+              .onMalformedInput(CodingErrorAction.REPORT)
+              .onUnmappableCharacter(CodingErrorAction.REPORT)
+              .decode(ByteBuffer.wrap(bytes))
+              .toString();
+    } catch (CharacterCodingException e) {
+      problems.add(
+          Problem.error(
+              Where.file(file), "not-utf8", "The file is not UTF-8 text.", "Save it as UTF-8."));
+      return Optional.empty();
+    }
+    return readText(file, text.startsWith("\uFEFF") ? text.substring(1) : text, problems);
+  }
+
+  private static Optional<JsonValue> readText(String file, String text, List<Problem> problems) {
+    try (JsonParser parser = FACTORY.createParser(text)) {
+      JsonReader reader = new JsonReader(file, parser, problems);
+      try {
+        return reader.document();
+      } catch (JsonProcessingException e) {
+        problems.add(reader.problemOf(e));
+        return Optional.empty();
+      }
+    } catch (IOException e) {
+      throw new IllegalStateException("reading from memory cannot fail", e);
+    }
+  }
+
+  private Optional<JsonValue> document() throws IOException {
+    if (parser.nextToken() == null) {
+      problems.add(
+          Problem.error(
+              Where.file(file), "not-json", "The file is empty.", "A JSON object is needed."));
+      return Optional.empty();
+    }
+    JsonValue value = value(Path.ROOT);
+    if (parser.nextToken() != null) {
+      problems.add(
+          Problem.error(
+              here(Path.ROOT),
+              "not-json",
+              "There is more after the end of the JSON value.",
+              "Remove it."));
+    }
+    return Optional.of(value);
+  }
+
+  private JsonValue value(Path path) throws IOException {
+    Where where = here(path);
+    JsonToken token = parser.currentToken();
+    return switch (token) {
+      case START_OBJECT -> object(path, where);
+      case START_ARRAY -> array(path, where);
+      case VALUE_STRING -> new JsonValue.Str(clean(parser.getText(), where), where);
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(where);
+      case VALUE_TRUE -> new JsonValue.Bool(true, where);
+      case VALUE_FALSE -> new JsonValue.Bool(false, where);
+      default -> new JsonValue.Null(where);
+    };
+  }
+
+  private JsonValue object(Path path, Where where) throws IOException {
+    List<JsonValue.Member> members = new ArrayList<>();
+    Map<String, Where> seen = new HashMap<>();
+    while (parser.nextToken() != JsonToken.END_OBJECT) {
+      String rawName = parser.currentName();
+      Path inner = path.child(rawName);
+      Where nameWhere = here(inner);
+      String name = clean(rawName, nameWhere);
+      parser.nextToken();
+      JsonValue value = value(inner);
+      Where first = seen.putIfAbsent(name, nameWhere);
+      if (first == null) {
+        members.add(new JsonValue.Member(name, nameWhere, value));
+      } else {
+        problems.add(
+            Problem.error(
+                nameWhere,
+                "duplicate-key",
+                "This name is used twice in the same object; first on line " + first.line() + ".",
+                "Keep one of the two."));
+      }
+    }
+    return new JsonValue.Obj(members, where);
+  }
+
+  private JsonValue array(Path path, Where where) throws IOException {
+    List<JsonValue> items = new ArrayList<>();
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      items.add(value(path.child(items.size())));
+    }
+    return new JsonValue.Arr(items, where);
+  }
+
+  private JsonValue number(Where where) throws IOException {
+    String text = parser.getText();
+    double value = Double.parseDouble(text);
+    if (Double.isInfinite(value)) {
+      problems.add(Problem.error(where, "out-of-range", "This number is too large.", "Check it."));
+      return new JsonValue.Num(0, text, where);
+    }
+    return new JsonValue.Num(value, text, where);
+  }
+
+  private String clean(String text, Where where) {
+    int bad = UncleanText.firstUnclean(text);
+    if (bad < 0) {
+      return UncleanText.oneLine(text);
+    }
+    problems.add(
+        Problem.error(
+            where,
+            "unclean-text",
+            "This text holds "
+                + UncleanText.describe(text.codePointAt(bad))
+                + " at position "
+                + (bad + 1)
+                + ".",
+            "Remove it: such characters can garble or take over a screen."));
+    return UncleanText.replaced(text);
+  }
+
+  private Where here(Path path) {
+    JsonLocation at = parser.currentTokenLocation();
+    return new Where(file, at.getLineNr(), at.getColumnNr(), path);
+  }
+
+  private Problem problemOf(JsonProcessingException e) {
+    JsonLocation at = e.getLocation();
+    Where where =
+        at == null
+            ? Where.file(file)
+            : new Where(file, at.getLineNr(), at.getColumnNr(), Path.ROOT);
+    if (e instanceof StreamConstraintsException) {
+      return Problem.error(
+          where,
+          "too-large",
+          "The file is nested too deeply, or a text, number or the whole file is too long.",
+          "At most "
+              + MAXIMUM_DEPTH
+              + " levels and "
+              + MAXIMUM_TEXT
+              + " characters a text are read.");
+    }
+    if (e instanceof JsonEOFException) {
+      return Problem.error(
+          where, "not-json", "The file ends in the middle.", "Was it saved or copied completely?");
+    }
+    return Problem.error(
+        where,
+        "not-json",
+        "This is not valid JSON.",
+        "Look here for a missing comma, quote or bracket.");
+  }
+}

@@ -1,0 +1,74 @@
+package closehand.json;
+
+import java.util.Locale;
+
+/**
+ * Finds characters that must not reach a screen: controls, direction marks, invisible and private
+ * ones.
+ */
+final class UncleanText {
+  private static final int JOINER = 0x200D;
+  private static final int NON_JOINER = 0x200C;
+
+  private UncleanText() {}
+
+  /**
+   * The index of the first character that must not pass, or -1. Line ends and tabs pass: they
+   * become spaces.
+   */
+  static int firstUnclean(String text) {
+    for (int i = 0; i < text.length(); ) {
+      int c = text.codePointAt(i);
+      if (isUnclean(c)) {
+        return i;
+      }
+      i += Character.charCount(c);
+    }
+    return -1;
+  }
+
+  /** The text with tabs and line ends as single spaces; most often the same object. */
+  static String oneLine(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) < ' ') {
+        return text.replace("\r\n", " ").replace('\n', ' ').replace('\r', ' ').replace('\t', ' ');
+      }
+    }
+    return text;
+  }
+
+  /** The text with every unclean character replaced by the replacement character. */
+  static String replaced(String text) {
+    StringBuilder out = new StringBuilder(text.length());
+    text.codePoints().forEach(c -> out.appendCodePoint(isUnclean(c) ? 0xFFFD : c));
+    return oneLine(out.toString());
+  }
+
+  /** What kind of character it is, in words, without showing it. */
+  static String describe(int c) {
+    String number = "U+" + Integer.toHexString(0x10000 | c).substring(1).toUpperCase(Locale.ROOT);
+    return switch (Character.getType(c)) {
+      case Character.CONTROL -> "a control character (" + number + ")";
+      case Character.FORMAT -> "an invisible or direction mark (" + number + ")";
+      case Character.SURROGATE -> "half a character (" + number + ")";
+      default -> "a character without a meaning of its own (" + number + ")";
+    };
+  }
+
+  private static boolean isUnclean(int c) {
+    if (c == '\n' || c == '\r' || c == '\t') {
+      return false;
+    }
+    if (c >= ' ' && c < 0x7F) {
+      return false;
+    }
+    boolean nonCharacter = (c & 0xFFFE) == 0xFFFE || (c >= 0xFDD0 && c <= 0xFDEF);
+    return nonCharacter
+        || switch (Character.getType(c)) {
+          case Character.CONTROL, Character.SURROGATE, Character.PRIVATE_USE -> true;
+          case Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> true;
+          case Character.FORMAT -> c != JOINER && c != NON_JOINER;
+          default -> false;
+        };
+  }
+}
