@@ -16,8 +16,6 @@ final class Lowering {
 
   static Optional<Answers.Lowered> ask(
       Console console, Interview interview, List<Consultation.Lowerable> some, String today) {
-    List<Consultation.Lowerable> some =
-        notices.stream().filter(Consultation.Lowerable::lowerable).toList();
     if (some.isEmpty()) {
       console.say("Nothing stands that could be lowered.");
       return Optional.empty();
