@@ -209,7 +209,7 @@ public final class LineFace {
   }
 
   private void lower() {
-    Lowering.ask(console, interview, consultation.notices(), desk.today())
+    Lowering.ask(console, interview, consultation.lowerable(), desk.today())
         .ifPresent(
             lowered -> {
               send(new Message.Lower(lowered));

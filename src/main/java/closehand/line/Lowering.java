@@ -15,24 +15,22 @@ final class Lowering {
   private Lowering() {}
 
   static Optional<Answers.Lowered> ask(
-      Console console, Interview interview, List<Consultation.Notice> notices, String today) {
-    List<Consultation.Notice> some =
-        notices.stream().filter(Consultation.Notice::lowerable).toList();
+      Console console, Interview interview, List<Consultation.Lowerable> some, String today) {
     if (some.isEmpty()) {
-      console.say("No stop stands that could be lowered.");
+      console.say("Nothing stands that could be lowered.");
       return Optional.empty();
     }
     if (interview.asker() != Provenance.By.CLINICIAN) {
       console.say(
-          "Only a clinician can lower a stop. If a clinician takes over now, type a first.");
+          "Only a clinician can lower a stop or caution. If a clinician takes over now, type a first.");
       return Optional.empty();
     }
-    console.say("Which stop do you lower?");
-    Optional<Consultation.Notice> chosen =
+    console.say("Which one do you lower?");
+    Optional<Consultation.Lowerable> chosen =
         Choice.of(
             console,
             Optional.empty(),
-            some.toArray(new Consultation.Notice[0]),
+            some.toArray(new Consultation.Lowerable[0]),
             n -> n.title() + " (" + n.code() + ")");
     if (chosen.isEmpty()) {
       return Optional.empty();
@@ -40,7 +38,7 @@ final class Lowering {
     Optional<String> name = console.ask("Your name and profession: ").map(String::strip);
     Optional<String> reason = console.ask("Your reason: ").map(String::strip);
     if (name.orElse("").isEmpty() || reason.orElse("").isEmpty()) {
-      console.say("A stop is only lowered with a name and a reason. It stays.");
+      console.say("It is only lowered with a name and a reason. It stays.");
       return Optional.empty();
     }
     return Optional.of(new Answers.Lowered(chosen.get().code(), name.get(), today, reason.get()));

@@ -10,15 +10,24 @@ import java.util.Set;
  * @param quietLine what the answers so far point to and what is still open
  * @param holds kinds of task that must wait
  * @param notices stops that stand, strongest first
+ * @param lowerable cautions that stand and that a clinician may lower
  * @param suggestions the suggestions as they stand, in full
  */
 public record Consultation(
-    List<String> quietLine, Set<TaskKind> holds, List<Notice> notices, Text suggestions) {
+    List<String> quietLine,
+    Set<TaskKind> holds,
+    List<Notice> notices,
+    List<Lowerable> lowerable,
+    Text suggestions) {
   public Consultation {
     quietLine = List.copyOf(quietLine);
     holds = Set.copyOf(holds);
     notices = List.copyOf(notices);
+    lowerable = List.copyOf(lowerable);
   }
+
+  /** A caution that a clinician may lower, and its name in a few words. */
+  public record Lowerable(String code, String title) {}
 
   /** Text that is only put together when somebody wants to read it. */
   @FunctionalInterface
@@ -33,11 +42,9 @@ public record Consultation(
    * @param code the caution's code
    * @param title a few words
    * @param endsSession whether nothing may go on after it
-   * @param lowerable whether a clinician may lower it
    * @param lines the whole notice, ready to print
    */
-  public record Notice(
-      String code, String title, boolean endsSession, boolean lowerable, List<String> lines) {
+  public record Notice(String code, String title, boolean endsSession, List<String> lines) {
     public Notice {
       lines = List.copyOf(lines);
     }
