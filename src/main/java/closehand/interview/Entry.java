@@ -74,7 +74,8 @@ public sealed interface Entry {
   private static String withoutUnit(String typed, String unit) {
     String lower = typed.toLowerCase(Locale.ROOT);
     for (String word : List.of(Wording.unit(unit, false), Wording.unit(unit, true), unit)) {
-      if (!word.isEmpty() && lower.endsWith(word.toLowerCase(Locale.ROOT))) {
+      boolean isWord = !word.isEmpty() && (Character.isLetter(word.charAt(0)) || word.equals("%"));
+      if (isWord && lower.endsWith(word.toLowerCase(Locale.ROOT))) {
         return typed.substring(0, typed.length() - word.length()).strip();
       }
     }
