@@ -1,0 +1,35 @@
+package closehand.report;
+
+import closehand.bank.CautionClass;
+import closehand.rules.Warning;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whom to turn to. */
+final class ContactLines {
+  private ContactLines() {}
+
+  /** Whom to ask what, the urgent things first. */
+  static List<Piece> of(PageInput input) {
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Heading("Whom to ask"));
+    for (Warning warning : input.together().cautions()) {
+      String contact = warning.caution().contact();
+      if (warning.cautionClass() == CautionClass.CARE && isUrgent(contact)) {
+        pieces.add(Paragraph.item(Phrases.bare(warning.caution().title()) + ": " + contact));
+      }
+    }
+    pieces.add(
+        Paragraph.item(
+            "Your health: your own doctor, nurse or clinic. In an emergency, the emergency"
+                + " number."));
+    pieces.add(
+        Paragraph.item(
+            "Kit, loans and this page: the person who went through the questions with you."));
+    return pieces;
+  }
+
+  private static boolean isUrgent(String contact) {
+    return contact.contains("emergency number") || contact.contains("today");
+  }
+}

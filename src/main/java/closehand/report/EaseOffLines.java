@@ -1,0 +1,33 @@
+package closehand.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The signs that mean ease off, and what to do then. */
+final class EaseOffLines {
+  private EaseOffLines() {}
+
+  /** The fixed list, then what this player stops for besides. */
+  static List<Piece> of(PageInput input, Room room) {
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Heading("Ease off when you notice"));
+    pieces.add(
+        Paragraph.of(
+            "Pain up by 2; pain still there after 2 hours; tingling or numbness; swelling; skin"
+                + " mark that stays more than 30 minutes; hand shaking more than usual; worse next"
+                + " day."));
+    pieces.add(
+        Paragraph.of(
+            "Any of these: stop, rest, shorten next time. More than a day, or anything sudden: get"
+                + " medical advice."));
+    List<String> own =
+        Sayings.on(input.together(), "stop").stream()
+            .filter(s -> !s.startsWith("Ease off"))
+            .limit(room.sayings())
+            .toList();
+    if (!own.isEmpty()) {
+      pieces.add(Paragraph.of("For you also: " + String.join(" ", own)));
+    }
+    return pieces;
+  }
+}
