@@ -8,6 +8,7 @@ import closehand.bank.Questionnaire;
 import closehand.interview.Answer;
 import closehand.interview.Answers;
 import closehand.interview.Enablement;
+import closehand.interview.PlainText;
 import closehand.interview.Value;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
@@ -165,7 +166,7 @@ public final class ResponseWriter {
     extension(ResponseReader.ANSWERED_BY, "valueCode", recorded.provenance().by().code());
     extension(ResponseReader.HOW_KNOWN, "valueCode", recorded.provenance().how().code());
     if (!recorded.provenance().note().isBlank()) {
-      extension(ResponseReader.NOTE, "valueString", recorded.provenance().note());
+      extension(ResponseReader.NOTE, "valueString", PlainText.of(recorded.provenance().note()));
     }
     out.writeEndArray();
     out.writeArrayFieldStart("answer");
@@ -236,7 +237,7 @@ public final class ResponseWriter {
 
   private void single(String member, String text) throws IOException {
     out.writeStartObject();
-    out.writeStringField(member, text);
+    out.writeStringField(member, PlainText.of(text));
     out.writeEndObject();
   }
 
