@@ -13,7 +13,7 @@ public final class ClinicianPage {
     pieces.addAll(TitleLines.provisionalLine(input));
     pieces.addAll(WarningLines.of(input));
     pieces.addAll(LookAtLines.of(input));
-    pieces.addAll(GoalLines.of(input));
+    pieces.addAll(GoalLines.of(input, glyphs));
     pieces.addAll(StandingLines.of(input, glyphs));
     pieces.addAll(GameLines.of(input));
     pieces.addAll(EffortLines.of(input));
