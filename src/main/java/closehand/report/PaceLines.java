@@ -107,6 +107,6 @@ final class PaceLines {
   }
 
   private static String sentence(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+    return Phrases.upper(words) + ".";
   }
 }

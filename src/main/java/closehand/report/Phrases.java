@@ -15,6 +15,11 @@ final class Phrases {
     return sentence ? Character.toLowerCase(words.charAt(0)) + words.substring(1) : words;
   }
 
+  /** The words with a capital first letter. */
+  static String upper(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
   /** The words without a full stop at the end. */
   static String bare(String words) {
     String text = words.strip();
