@@ -41,11 +41,12 @@ final class Course {
 
   void record(Outline.Place place, Answer answer, Provenance provenance) {
     Answers.Recorded earlier = now.answers().byFact().get(place.fact());
-    Provenance kept = provenance;
-    if (earlier != null && provenance.note().isBlank()) {
+    String note = PlainText.of(provenance.note());
+    if (earlier != null && note.isEmpty()) {
       // What somebody typed beside the answer is not lost with the answer.
-      kept = new Provenance(provenance.by(), provenance.how(), earlier.provenance().note());
+      note = earlier.provenance().note();
     }
+    Provenance kept = new Provenance(provenance.by(), provenance.how(), note);
     now = now.with(now.answers().with(place.fact(), new Answers.Recorded(answer, kept)));
     Sitting sitting = now.sitting().giving(place.fact());
     if (answer.equals(new Answer.Absent(Answer.Reason.LATER))) {

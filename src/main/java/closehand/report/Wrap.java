@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Breaks a text into lines at spaces. */
-final class Wrap {
+public final class Wrap {
   /** Columns of every page; fits A4 paper in a type large enough to read. */
-  static final int WIDTH = 72;
+  public static final int WIDTH = 72;
 
   /** The narrowest room for text; less would only happen by a mistake in the calling code. */
   private static final int LEAST_ROOM = 8;
@@ -30,7 +30,7 @@ final class Wrap {
    * @param hang stands before it on the others
    * @param text already clean; a word longer than a line is cut
    */
-  static List<String> lines(String first, String hang, String text) {
+  public static List<String> lines(String first, String hang, String text) {
     if (Math.max(count(first), count(hang)) > WIDTH - LEAST_ROOM) {
       throw new IllegalArgumentException("no room left for the text");
     }

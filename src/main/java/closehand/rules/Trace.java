@@ -18,6 +18,11 @@ final class Trace {
     return state[slot];
   }
 
+  /** How far apart the least and the greatest value still possible of a number are. */
+  double spread(Difference.Input input) {
+    return input.greatest(state) - input.least(state);
+  }
+
   /**
    * Adds the answered facts that settle a condition: of "all" the first part that does not hold or
    * every part that does, of "any" the mirror image. For an open condition those known so far.
