@@ -3,8 +3,10 @@ package closehand.report;
 import closehand.bank.Rule;
 import closehand.rules.Finding;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Rules and what they rest on, for the clinician. */
@@ -13,21 +15,41 @@ final class BasisWords {
 
   /** "R025.L: what was found. Basis: S43, common practice." */
   static String of(Rule rule) {
-    return rule.key()
-        + ": "
-        + Phrases.sentence(rule.clinicianReason().orElse(rule.reason()))
-        + basis(rule.basis());
+    return rule.key() + ": " + reason(rule) + basis(rule.basis());
+  }
+
+  private static String reason(Rule rule) {
+    return Phrases.sentence(rule.clinicianReason().orElse(rule.reason()));
   }
 
   /** " Basis: S43, common practice." or nothing. */
-  static String basis(List<String> basis) {
+  private static String basis(List<String> basis) {
     return basis.isEmpty() ? "" : " Basis: " + String.join(", ", basis) + ".";
   }
 
-  /** The rules in rows of their own. */
+  /**
+   * The rules in rows of their own; rules for several sides or fingers that say one thing, once.
+   */
   static List<Piece> items(int indent, List<Finding> findings) {
+    Map<String, List<String>> keys = new LinkedHashMap<>();
+    Map<String, List<String>> reasons = new LinkedHashMap<>();
+    Map<String, String> basis = new LinkedHashMap<>();
+    for (Finding finding : findings) {
+      Rule rule = finding.rule();
+      keys.computeIfAbsent(rule.id(), k -> new ArrayList<>()).add(rule.key());
+      reasons.computeIfAbsent(rule.id(), k -> new ArrayList<>()).add(reason(rule));
+      basis.putIfAbsent(rule.id(), basis(rule.basis()));
+    }
     List<Piece> pieces = new ArrayList<>();
-    findings.forEach(f -> pieces.add(Paragraph.item(indent, of(f.rule()))));
+    reasons.forEach(
+        (id, said) ->
+            pieces.add(
+                Paragraph.item(
+                    indent,
+                    String.join(", ", keys.getOrDefault(id, List.of()))
+                        + ": "
+                        + String.join(" ", Merged.sentences(said))
+                        + basis.getOrDefault(id, ""))));
     return pieces;
   }
 

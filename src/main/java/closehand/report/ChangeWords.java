@@ -29,6 +29,19 @@ final class ChangeWords {
     return parts.isEmpty() ? "" : "This would change if: " + String.join("; or if ", parts) + ".";
   }
 
+  /** The first change in a few words, for the player; empty where nothing is known. */
+  static String brief(Questionnaire questionnaire, List<Change> changes, Glyphs glyphs) {
+    if (changes.isEmpty()) {
+      return "";
+    }
+    Change change = changes.get(0);
+    return "This would change if: "
+        + Phrases.lower(Phrases.bare(Labels.brief(questionnaire, change.fact())))
+        + " was "
+        + glyphs.quoted(Phrases.bare(change.whatWouldBe()))
+        + ".";
+  }
+
   private static String then(Standing.Status status) {
     return switch (status) {
       case STRONG -> "strongly suggested";

@@ -13,12 +13,12 @@ public final class ClinicianPage {
     pieces.addAll(TitleLines.provisionalLine(input));
     pieces.addAll(WarningLines.of(input));
     pieces.addAll(LookAtLines.of(input));
-    pieces.addAll(GoalLines.of(input));
+    pieces.addAll(GoalLines.of(input, glyphs));
+    pieces.addAll(FoundLines.of(input));
     pieces.addAll(StandingLines.of(input, glyphs));
     pieces.addAll(GameLines.of(input));
     pieces.addAll(EffortLines.of(input));
     pieces.addAll(KitLines.of(input));
-    pieces.addAll(FoundLines.of(input));
     pieces.addAll(SourceLines.of(input));
     pieces.addAll(FooterLines.of(input));
     return Sheet.text(pieces, glyphs);

@@ -12,24 +12,19 @@ final class ContactLines {
   /** Whom to ask what, the urgent things first. */
   static List<Piece> of(PageInput input) {
     List<Piece> pieces = new ArrayList<>();
-    pieces.add(new Heading("Whom to ask"));
+    pieces.add(new Gap());
+    pieces.add(
+        Paragraph.headed(
+            "Whom to ask.",
+            "About your health: your own doctor, nurse or clinic. In an emergency: the emergency"
+                + " number. About kit, loans and this page: the person who went through the"
+                + " questions with you."));
     for (Warning warning : input.together().cautions()) {
       String contact = warning.caution().contact();
-      if (warning.cautionClass() == CautionClass.CARE && isUrgent(contact)) {
+      if (warning.cautionClass() == CautionClass.CARE && KeyActions.isUrgent(contact)) {
         pieces.add(Paragraph.item(Phrases.bare(warning.caution().title()) + ": " + contact));
       }
     }
-    pieces.add(
-        Paragraph.item(
-            "Your health: your own doctor, nurse or clinic. In an emergency, the emergency"
-                + " number."));
-    pieces.add(
-        Paragraph.item(
-            "Kit, loans and this page: the person who went through the questions with you."));
     return pieces;
-  }
-
-  private static boolean isUrgent(String contact) {
-    return contact.contains("emergency number") || contact.contains("today");
   }
 }

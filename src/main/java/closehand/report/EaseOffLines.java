@@ -9,22 +9,20 @@ final class EaseOffLines {
 
   /** The fixed list, then what this player stops for besides. */
   static List<Piece> of(PageInput input, Room room) {
-    List<Piece> pieces = new ArrayList<>();
-    pieces.add(new Heading("Ease off when you notice"));
-    pieces.add(
-        Paragraph.of(
-            "Pain up by 2; pain still there after 2 hours; tingling or numbness; swelling; skin"
-                + " mark that stays more than 30 minutes; hand shaking more than usual; worse next"
-                + " day."));
-    pieces.add(
-        Paragraph.of(
-            "Any of these: stop, rest, shorten next time. More than a day, or anything sudden: get"
-                + " medical advice."));
+    String first =
+        "Pain up by 2; pain still there after 2 hours; tingling or numbness; swelling; skin mark"
+            + " that stays more than 30 minutes; hand shaking more than usual; worse next day.";
+    String then =
+        "Any of these: stop, rest, shorten next time. More than a day, or anything sudden: get"
+            + " medical advice.";
     List<String> own =
-        Sayings.on(input.together(), "stop").stream()
+        Sayings.tellingFirst(input.together(), "stop").stream()
             .filter(s -> !s.startsWith("Ease off"))
             .limit(room.sayings())
             .toList();
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Gap());
+    pieces.add(Paragraph.headed("Ease off when you notice.", first + " " + then));
     if (!own.isEmpty()) {
       pieces.add(Paragraph.of("For you also: " + String.join(" ", own)));
     }

@@ -3,6 +3,7 @@ package closehand.report;
 import closehand.bank.Effectors;
 import closehand.bank.Rule;
 import closehand.bank.TaskKind;
+import closehand.interview.Wording;
 import closehand.rules.Finding;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -21,22 +22,21 @@ final class EffortLines {
       List<String> kinds = input.together().holds().stream().sorted().map(TaskKind::code).toList();
       pieces.add(Paragraph.item("On hold: " + Phrases.and(kinds) + " tasks."));
     }
-    resting(firing)
+    alike(resting(firing))
         .forEach(
-            (part, rules) ->
-                pieces.add(
-                    Paragraph.item("Rests: " + part + " (" + String.join(", ", rules) + ").")));
-    factors(firing)
+            (rules, parts) ->
+                pieces.add(Paragraph.item("Rests: " + Grid.row(parts) + " (" + rules + ").")));
+    alike(factors(firing))
         .forEach(
-            (part, factors) ->
-                pieces.add(
-                    Paragraph.item("Effort, " + part + ": " + String.join("; ", factors) + ".")));
+            (factors, parts) ->
+                pieces.add(Paragraph.item("Effort, " + Grid.row(parts) + ": " + factors + ".")));
     if (!pieces.isEmpty()) {
       pieces.add(0, new Heading("Body parts and effort"));
     }
     return pieces;
   }
 
+  /** Rules by the body part that they let rest. */
   private static Map<String, List<String>> resting(List<Finding> firing) {
     Map<String, List<String>> resting = new LinkedHashMap<>();
     for (Finding finding : firing) {
@@ -47,13 +47,14 @@ final class EffortLines {
     return resting;
   }
 
+  /** Factors with their rules by body part. */
   private static Map<String, List<String>> factors(List<Finding> firing) {
     Map<String, List<String>> factors = new LinkedHashMap<>();
     for (Finding finding : firing) {
       for (Rule.Effort effort : finding.rule().effects().effort()) {
         String words =
             "x "
-                + closehand.interview.Wording.number(effort.factor())
+                + Wording.number(effort.factor())
                 + uses(effort.inputs())
                 + " ("
                 + finding.rule().key()
@@ -71,6 +72,15 @@ final class EffortLines {
     }
   }
 
+  /** Body parts by what is said of them. */
+  private static Map<String, List<String>> alike(Map<String, List<String>> byPart) {
+    Map<String, List<String>> alike = new LinkedHashMap<>();
+    byPart.forEach(
+        (part, words) ->
+            alike.computeIfAbsent(String.join("; ", words), w -> new ArrayList<>()).add(part));
+    return alike;
+  }
+
   private static String uses(List<String> inputs) {
     return inputs.isEmpty()
         ? ""
@@ -84,6 +94,7 @@ final class EffortLines {
       case "smallTarget" -> "small targets";
       case "firmPress" -> "firm presses";
       case "wheelClick" -> "wheel click";
+      case "layerHold" -> "holding a layer";
       case "any" -> "any use";
       default -> input;
     };

@@ -15,11 +15,10 @@ final class FooterLines {
         new Gap(),
         Paragraph.of(NOT_ADVICE),
         Paragraph.of(
-            "Question bank: "
-                + input.bank().questionnaire().title()
+            input.bank().questionnaire().title()
                 + ", version "
                 + input.bank().questionnaire().version()
-                + ". Date: "
+                + ". "
                 + PlainDate.of(input.isoDate())
                 + "."));
   }

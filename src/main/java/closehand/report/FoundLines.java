@@ -14,11 +14,16 @@ final class FoundLines {
   /** Every part with at least one answer. */
   static List<Piece> of(PageInput input) {
     List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Heading("What was found"));
+    pieces.add(
+        Paragraph.of(
+            "Told by the player, unless brackets say who else said it or how it is known: told,"
+                + " seen or measured."));
     for (Section section : input.bank().questionnaire().sections()) {
       List<Piece> entries = new ArrayList<>();
       section.questions().forEach(q -> entries.addAll(question(q, input.answers())));
       if (!entries.isEmpty()) {
-        pieces.add(new Heading("Found: " + section.title()));
+        pieces.add(new Heading(section.title()));
         pieces.addAll(entries);
       }
     }
@@ -42,15 +47,19 @@ final class FoundLines {
       return List.of();
     }
     String name = Labels.of(question);
-    boolean single = question.fields().size() == 1;
     String entry =
-        single
+        onlyFirst(question, cells)
             ? name + (name.endsWith("?") ? " " : ": ") + cells.get(0).words()
-            : Phrases.sentence(name) + " " + Grid.sentence(cells);
+            : Phrases.sentence(name) + " " + Phrases.upper(Grid.sentence(cells));
     List<Piece> pieces = new ArrayList<>();
     pieces.add(Paragraph.item(Phrases.sentence(entry)));
     pieces.addAll(notes);
     return pieces;
+  }
+
+  /** Whether the leading field alone has an answer, so that the question's name says it all. */
+  private static boolean onlyFirst(Question question, List<Grid.Cell> cells) {
+    return cells.size() == 1 && cells.get(0).label().equals(question.fields().get(0).label());
   }
 
   /** A note beside an answer. */

@@ -8,30 +8,31 @@ final class GoalLines {
   private GoalLines() {}
 
   /** The goals, what good looks like, what stays, and the games; nothing when nothing was said. */
-  static List<Piece> of(PageInput input) {
+  static List<Piece> of(PageInput input, Glyphs glyphs) {
     Facts facts = input.facts();
-    List<Piece> pieces = new ArrayList<>();
-    facts.text("goal.main").ifPresent(words -> pieces.add(new OwnWords("You want to:", words)));
-    entry(pieces, facts, "What good looks like:", "goal.good");
-    entry(pieces, facts, "What stays as it is:", "goal.keep");
-    List<String> games = games(input);
-    if (!games.isEmpty()) {
-      pieces.add(Paragraph.item("Your games: " + String.join("; ", games) + "."));
-    }
-    if (!pieces.isEmpty()) {
-      pieces.add(0, new Heading("Your goals"));
-    }
-    return pieces;
+    List<String> sentences = new ArrayList<>();
+    facts
+        .text("goal.main")
+        .ifPresent(words -> sentences.add("You want to: " + glyphs.quoted(words) + "."));
+    add(sentences, "What good looks like: ", said(facts, "goal.good", glyphs));
+    add(sentences, "What stays as it is: ", said(facts, "goal.keep", glyphs));
+    add(sentences, "Your games: ", games(input));
+    return sentences.isEmpty()
+        ? List.of()
+        : List.of(new Gap(), Paragraph.headed("Your goals.", String.join(" ", sentences)));
   }
 
-  private static void entry(List<Piece> pieces, Facts facts, String lead, String fact) {
-    List<String> picked = facts.picked(fact).stream().map(Phrases::lower).toList();
-    String start = lead + (picked.isEmpty() ? "" : " " + String.join(", ", picked) + ".");
-    if (facts.text(fact + ".words").isPresent()) {
-      pieces.add(new OwnWords(start, facts.text(fact + ".words").get()));
-    } else if (!picked.isEmpty()) {
-      pieces.add(Paragraph.item(start));
+  private static void add(List<String> sentences, String lead, List<String> parts) {
+    if (!parts.isEmpty()) {
+      sentences.add(lead + String.join("; ", parts) + ".");
     }
+  }
+
+  private static List<String> said(Facts facts, String fact, Glyphs glyphs) {
+    List<String> said = new ArrayList<>();
+    facts.picked(fact).forEach(option -> said.add(Phrases.lower(option)));
+    facts.text(fact + ".words").ifPresent(words -> said.add(glyphs.quoted(words)));
+    return said;
   }
 
   /** The wanted games with how they are played, such as "Racing (online, for fun)". */

@@ -33,7 +33,7 @@ final class KitLines {
     }
     Advice advice = input.together();
     for (String topic : TOPICS) {
-      List<String> sentences = advice.advice(topic);
+      List<String> sentences = Sayings.all(advice, topic);
       if (!sentences.isEmpty()) {
         pieces.add(new Heading("Advice: " + title(topic)));
         sentences.forEach(s -> pieces.add(Paragraph.item(s)));

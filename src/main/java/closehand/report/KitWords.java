@@ -2,6 +2,7 @@ package closehand.report;
 
 import closehand.bank.Approach;
 import closehand.bank.Bank;
+import closehand.interview.Wording;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -22,8 +23,8 @@ final class KitWords {
     if (!minutes.text().isEmpty()) {
       return Phrases.lower(minutes.text());
     }
-    String from = whole(minutes.minimum());
-    String to = whole(minutes.maximum());
+    String from = Wording.number(minutes.minimum());
+    String to = Wording.number(minutes.maximum());
     return (from.equals(to) ? from : from + " to " + to) + " minutes";
   }
 
@@ -36,10 +37,20 @@ final class KitWords {
           .findFirst()
           .ifPresent(words::add);
     }
-    return words.isEmpty() ? "not known" : String.join(", or ", words);
+    if (words.isEmpty()) {
+      return "not known";
+    }
+    String last = words.get(words.size() - 1);
+    return words.size() == 1 ? last : withoutEnding(words.get(0), last) + ", or " + last;
   }
 
-  private static String whole(double number) {
-    return closehand.interview.Wording.number(number);
+  /** The words without an ending that the other words have too: it is said there. */
+  private static String withoutEnding(String words, String other) {
+    int space = words.lastIndexOf(' ');
+    while (space > 0 && other.endsWith(words.substring(words.lastIndexOf(' ', space - 1) + 1))) {
+      space = words.lastIndexOf(' ', space - 1);
+    }
+    boolean shared = space > 0 && other.endsWith(words.substring(space));
+    return shared ? words.substring(0, space) : words;
   }
 }

@@ -3,6 +3,7 @@ package closehand.report;
 import closehand.bank.Field;
 import closehand.bank.Question;
 import closehand.bank.Questionnaire;
+import java.util.Map;
 import java.util.Optional;
 
 /** What a fact is called on pages. */
@@ -33,6 +34,17 @@ public final class Labels {
                     .map(f -> of(q, f))
                     .orElse(fact))
         .orElse(fact);
+  }
+
+  /** The field's label alone where no other field has the same; otherwise as {@link #of}. */
+  static String brief(Questionnaire questionnaire, String fact) {
+    Map<String, Field> fields = questionnaire.fieldsByFact();
+    Field field = fields.get(fact);
+    boolean several = questionnaire.questionOf(fact).filter(q -> q.fields().size() > 1).isPresent();
+    boolean unique =
+        field != null
+            && fields.values().stream().filter(f -> f.label().equals(field.label())).count() == 1;
+    return field != null && several && unique ? field.label() : of(questionnaire, fact);
   }
 
   /** The name of the question with this id, or of the one that finds out this fact. */

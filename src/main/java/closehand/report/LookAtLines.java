@@ -54,7 +54,10 @@ final class LookAtLines {
     return true;
   }
 
-  /** Whether an answer says there is nothing to report: the first option, "none", no, nothing. */
+  /**
+   * Whether an answer says there is nothing to report: the first option, "none", no, nothing. A
+   * number never says more than the answer beside it.
+   */
   private static boolean isClear(FactType type, Answer answer) {
     Value value = answer.given().orElse(null);
     if (value instanceof Value.Flag flag) {
@@ -66,6 +69,9 @@ final class LookAtLines {
     if (value instanceof Value.Codes codes) {
       return codes.codes().stream()
           .allMatch(c -> type.option(c).filter(Option::exclusive).isPresent());
+    }
+    if (value instanceof Value.Number) {
+      return true;
     }
     if (value instanceof Value.Text text) {
       return text.words().isBlank();

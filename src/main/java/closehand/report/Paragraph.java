@@ -1,6 +1,7 @@
 package closehand.report;
 
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Some sentences, broken into lines, with what stands before them.
@@ -22,6 +23,9 @@ record Paragraph(int indent, Mark mark, int hang, String text) implements Piece 
 
     /** A place in an order, from 1. */
     record Number(int place) implements Mark {}
+
+    /** A heading on the same line, in capitals. */
+    record RunIn(String heading) implements Mark {}
   }
 
   private static final int BULLET_WIDTH = 2;
@@ -30,6 +34,11 @@ record Paragraph(int indent, Mark mark, int hang, String text) implements Piece 
   /** Sentences from the left edge. */
   static Paragraph of(String text) {
     return new Paragraph(0, new Mark.None(), 0, text);
+  }
+
+  /** Sentences after a heading with its full stop, on the same line; goes after a {@link Gap}. */
+  static Paragraph headed(String heading, String text) {
+    return new Paragraph(0, new Mark.RunIn(heading), 0, text);
   }
 
   /** An entry of a list without order. */
@@ -52,6 +61,11 @@ record Paragraph(int indent, Mark mark, int hang, String text) implements Piece 
     return new Paragraph(indent, new Mark.None(), indent + BULLET_WIDTH, text);
   }
 
+  /** Sentences further in, with all lines even. */
+  static Paragraph indented(int indent, String text) {
+    return new Paragraph(indent, new Mark.None(), indent, text);
+  }
+
   @Override
   public List<String> lines(Glyphs glyphs) {
     return Wrap.lines(
@@ -61,6 +75,9 @@ record Paragraph(int indent, Mark mark, int hang, String text) implements Piece 
   private String written(Glyphs glyphs) {
     if (mark instanceof Mark.Bullet) {
       return glyphs.bullet();
+    }
+    if (mark instanceof Mark.RunIn heading) {
+      return Clean.of(heading.heading(), glyphs).toUpperCase(Locale.ROOT) + " ";
     }
     return mark instanceof Mark.Number number ? number.place() + ". " : "";
   }

@@ -8,11 +8,16 @@ final class Phrases {
 
   /** The words with a small first letter, unless they begin with a name or with "I". */
   static String lower(String words) {
-    boolean plain =
+    boolean sentence =
         words.length() > 1
             && Character.isUpperCase(words.charAt(0))
-            && Character.isLowerCase(words.charAt(1));
-    return plain ? Character.toLowerCase(words.charAt(0)) + words.substring(1) : words;
+            && (Character.isLowerCase(words.charAt(1)) || words.startsWith("A "));
+    return sentence ? Character.toLowerCase(words.charAt(0)) + words.substring(1) : words;
+  }
+
+  /** The words with a capital first letter. */
+  static String upper(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   /** The words without a full stop at the end. */

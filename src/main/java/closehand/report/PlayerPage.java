@@ -19,22 +19,15 @@ public final class PlayerPage {
       return StopNotice.of(ending, glyphs);
     }
     if (input.together().withheld()) {
-      return Sheet.text(withheld(input), glyphs);
+      return Sheet.text(withheld(input, glyphs), glyphs);
     }
-    for (Room room : Room.FROM_ROOMY_TO_TIGHT) {
-      List<Piece> pieces = pieces(input, room, glyphs);
-      if (Sheet.lines(pieces, glyphs).size() <= Room.ONE_PAGE) {
-        return Sheet.text(pieces, glyphs);
-      }
-    }
-    Room tightest = Room.FROM_ROOMY_TO_TIGHT.get(Room.FROM_ROOMY_TO_TIGHT.size() - 1);
-    return Sheet.text(pieces(input, tightest, glyphs), glyphs);
+    return Sheet.text(Room.fitting(room -> pieces(input, room, glyphs), glyphs), glyphs);
   }
 
-  private static List<Piece> withheld(PageInput input) {
+  private static List<Piece> withheld(PageInput input, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Ideas for your game controls", input));
     input.together().stops().forEach(stop -> pieces.addAll(StopNotice.pieces(stop)));
-    pieces.addAll(GoalLines.of(input));
+    pieces.addAll(GoalLines.of(input, glyphs));
     pieces.add(new Heading("What to try"));
     pieces.add(
         Paragraph.of(
@@ -47,13 +40,13 @@ public final class PlayerPage {
   private static List<Piece> pieces(PageInput input, Room room, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Ideas for your game controls", input));
     pieces.addAll(TitleLines.provisionalLine(input));
-    pieces.addAll(CautionLines.of(input, room));
-    pieces.addAll(GoalLines.of(input));
+    pieces.addAll(CautionLines.of(input));
+    pieces.addAll(GoalLines.of(input, glyphs));
+    pieces.addAll(SettingLines.of(input, room));
     pieces.addAll(TryLines.of(input, room, glyphs));
     pieces.addAll(RuledOutLines.of(input, room));
-    pieces.addAll(SettingLines.of(input, room));
     pieces.addAll(StartLines.of(input, room));
-    pieces.addAll(PaceLines.of(input));
+    pieces.addAll(PaceLines.of(input, room));
     pieces.addAll(EaseOffLines.of(input, room));
     pieces.addAll(ContactLines.of(input));
     pieces.addAll(FooterLines.of(input));

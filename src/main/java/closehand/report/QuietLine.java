@@ -10,7 +10,7 @@ import java.util.List;
 /** One or two quiet lines after an answer: where the answers point, and what is still open. */
 public final class QuietLine {
   private static final int MOST_LINES = 2;
-  private static final String SETTINGS = "settings";
+  private static final int MOST_NAMES = 3;
 
   private QuietLine() {}
 
@@ -21,7 +21,7 @@ public final class QuietLine {
             ? " Nothing is open."
             : " Still open: " + Phrases.count(openQuestions, "question") + ".";
     List<String> names = names(advice);
-    for (int shown = names.size(); shown > 0; shown--) {
+    for (int shown = Math.min(MOST_NAMES, names.size()); shown > 0; shown--) {
       String text = start(advice) + Phrases.listed(names.subList(0, shown)) + "." + open;
       if (lines(text, glyphs).size() <= MOST_LINES) {
         return text(text, glyphs);
@@ -57,7 +57,7 @@ public final class QuietLine {
     }
     List<Standing> ideas = new ArrayList<>(advice.suggestions());
     if (ideas.size() > 1) {
-      ideas.removeIf(s -> s.approach().family().equals(SETTINGS));
+      ideas.removeIf(s -> s.approach().family().equals(TryLines.SETTINGS));
     }
     ideas.forEach(s -> names.add(s.approach().words().brief()));
     if (!names.isEmpty()) {

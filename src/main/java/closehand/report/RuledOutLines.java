@@ -32,16 +32,29 @@ final class RuledOutLines {
     return pieces;
   }
 
-  /** Short names of approaches by the first reason that rules them out. */
+  /** Short names of approaches by the first reason that rules them out, said once for all sides. */
   static Map<String, List<String>> byReason(List<Standing> ruledOut) {
-    Map<String, List<String>> groups = new LinkedHashMap<>();
+    Map<String, List<Standing>> byRule = new LinkedHashMap<>();
     for (Standing standing : ruledOut) {
-      List<String> reasons = Reasons.sentences(standing.ruledOutBy(), 1);
-      String reason = reasons.isEmpty() ? "it does not fit now." : reasons.get(0);
-      groups
-          .computeIfAbsent(reason, r -> new ArrayList<>())
-          .add(standing.approach().words().brief());
+      String rule = standing.ruledOutBy().stream().findFirst().map(f -> f.rule().id()).orElse("");
+      byRule.computeIfAbsent(rule, r -> new ArrayList<>()).add(standing);
+    }
+    Map<String, List<String>> groups = new LinkedHashMap<>();
+    for (List<Standing> together : byRule.values()) {
+      List<String> names = together.stream().map(s -> s.approach().words().brief()).toList();
+      groups.computeIfAbsent(reason(together), r -> new ArrayList<>()).addAll(names);
     }
     return groups;
+  }
+
+  private static String reason(List<Standing> together) {
+    List<String> reasons =
+        together.stream()
+            .flatMap(s -> Reasons.sentences(s.ruledOutBy(), 1).stream())
+            .distinct()
+            .toList();
+    return reasons.isEmpty()
+        ? "It does not fit for now."
+        : String.join(" ", Merged.sentences(reasons));
   }
 }

@@ -6,29 +6,37 @@ import closehand.rules.Advice;
 import closehand.rules.Finding;
 import closehand.rules.Outcome;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
-/** The sentences that firing rules bring to a page, those about this player first. */
+/** The sentences that firing rules bring to a page. */
 final class Sayings {
   private Sayings() {}
 
+  /** The rules that fire, in rule order. */
+  static List<Finding> firing(Advice advice) {
+    return advice.findings().stream().filter(f -> f.outcome() == Outcome.TRUE).toList();
+  }
+
+  /** All sentences on this topic, in rule order. */
+  static List<String> all(Advice advice, String topic) {
+    return on(topic, firing(advice));
+  }
+
   /**
-   * Sentences on this topic: first from rules about this player that bring nothing but advice, then
-   * from those that raise a caution too (whose own text says much the same), then from rules that
-   * always hold.
+   * Sentences on this topic from rules about this player: first those of rules that bring nothing
+   * but advice, then those of rules that also raise a caution or rule something out (the page says
+   * much the same there).
    */
-  static List<String> on(Advice advice, String topic) {
-    Set<String> sentences = new LinkedHashSet<>();
-    for (int rank = 0; rank <= 2; rank++) {
-      for (Finding finding : firing(advice)) {
-        if (rank(finding.rule()) == rank) {
-          add(sentences, finding.rule(), topic);
-        }
-      }
-    }
-    return List.copyOf(sentences);
+  static List<String> tellingFirst(Advice advice, String topic) {
+    List<Finding> sorted = aboutThePlayer(advice);
+    sorted.sort(Comparator.comparing((Finding f) -> saysMore(f.rule())));
+    return on(topic, sorted);
   }
 
   /**
@@ -36,38 +44,39 @@ final class Sayings {
    * are about how to begin.
    */
   static List<String> lastFirst(Advice advice, String topic) {
-    List<Finding> findings = new ArrayList<>(firing(advice));
-    java.util.Collections.reverse(findings);
-    Set<String> sentences = new LinkedHashSet<>();
+    List<Finding> findings = aboutThePlayer(advice);
+    Collections.reverse(findings);
+    return on(topic, findings);
+  }
+
+  /**
+   * Sentences on this topic that these rules bring, without repeats; what a rule says of several
+   * fingers or both sides is said once.
+   */
+  static List<String> on(String topic, List<Finding> findings) {
+    Map<String, List<String>> alike = new LinkedHashMap<>();
     for (Finding finding : findings) {
-      if (!isGeneral(finding.rule())) {
-        add(sentences, finding.rule(), topic);
+      List<Rule.Advice> advice = finding.rule().effects().advice();
+      for (int i = 0; i < advice.size(); i++) {
+        if (advice.get(i).topic().equals(topic)) {
+          alike
+              .computeIfAbsent(finding.rule().id() + " " + i, k -> new ArrayList<>())
+              .add(advice.get(i).say());
+        }
       }
     }
+    Set<String> sentences = new LinkedHashSet<>();
+    alike.values().forEach(same -> sentences.addAll(Merged.sentences(same)));
     return List.copyOf(sentences);
   }
 
-  /** The rules that fire, in rule order. */
-  static List<Finding> firing(Advice advice) {
-    return advice.findings().stream().filter(f -> f.outcome() == Outcome.TRUE).toList();
+  private static List<Finding> aboutThePlayer(Advice advice) {
+    List<Finding> findings = new ArrayList<>(firing(advice));
+    findings.removeIf(f -> f.rule().when() instanceof Condition.Always);
+    return findings;
   }
 
-  private static void add(Set<String> sentences, Rule rule, String topic) {
-    for (Rule.Advice one : rule.effects().advice()) {
-      if (one.topic().equals(topic)) {
-        sentences.add(one.say());
-      }
-    }
-  }
-
-  private static int rank(Rule rule) {
-    if (isGeneral(rule)) {
-      return 2;
-    }
-    return rule.effects().cautions().isEmpty() ? 0 : 1;
-  }
-
-  private static boolean isGeneral(Rule rule) {
-    return rule.when() instanceof Condition.Always;
+  private static boolean saysMore(Rule rule) {
+    return !rule.effects().cautions().isEmpty() || !rule.effects().exclude().isEmpty();
   }
 }

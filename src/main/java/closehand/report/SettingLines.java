@@ -2,6 +2,7 @@ package closehand.report;
 
 import closehand.bank.Bank;
 import closehand.bank.GameProfile;
+import closehand.rules.Standing;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -10,12 +11,14 @@ import java.util.Set;
 
 /** The settings to try before any new kit. */
 final class SettingLines {
+  private static final String WRITE_DOWN = "Write down the old and the new value.";
+
   private SettingLines() {}
 
-  /** A handful of settings of the wanted games, then what the answers ask for. */
+  /** Why, then a handful of settings of the wanted games, then what the answers ask for. */
   static List<Piece> of(PageInput input, Room room) {
     List<String> sentences = new ArrayList<>(ofGames(input, room.gameSettings()));
-    Sayings.on(input.together(), "settings").stream()
+    Sayings.tellingFirst(input.together(), "settings").stream()
         .filter(s -> !sentences.contains(s))
         .limit(room.sayings())
         .forEach(sentences::add);
@@ -23,9 +26,26 @@ final class SettingLines {
       return List.of();
     }
     List<Piece> pieces = new ArrayList<>();
-    pieces.add(new Heading("Settings to try first"));
-    sentences.forEach(s -> pieces.add(Paragraph.item(s)));
+    pieces.add(new Gap());
+    if (room.lists()) {
+      pieces.add(Paragraph.headed("Settings first.", why(input)));
+      sentences.forEach(s -> pieces.add(Paragraph.item(s)));
+    } else {
+      sentences.add(0, why(input));
+      pieces.add(Paragraph.headed("Settings first.", String.join(" ", sentences)));
+    }
     return pieces;
+  }
+
+  private static String why(PageInput input) {
+    for (Standing idea : input.together().suggestions()) {
+      if (idea.approach().family().equals(TryLines.SETTINGS)) {
+        return String.join(" ", Reasons.weightiest(idea.inFavour(), idea.approach().id(), 1))
+            + " "
+            + WRITE_DOWN;
+      }
+    }
+    return "Try these before you add or buy anything. " + WRITE_DOWN;
   }
 
   /** Settings of the wanted games, one from each game in turn, at most so many. */

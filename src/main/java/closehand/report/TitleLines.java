@@ -14,9 +14,8 @@ final class TitleLines {
 
   /** The title with the case and the date. */
   static List<Piece> of(String title, PageInput input) {
-    String whose = input.caseName().isBlank() ? "" : "For: " + input.caseName().strip() + ".  ";
-    return List.of(
-        new Heading(title), Paragraph.of(whose + "Date: " + PlainDate.of(input.isoDate()) + "."));
+    String whose = input.caseName().isBlank() ? "" : input.caseName().strip() + ", ";
+    return List.of(Paragraph.headed(title + ":", whose + PlainDate.of(input.isoDate())));
   }
 
   /** Why the page is provisional, as clauses to the player; empty when it is not. */

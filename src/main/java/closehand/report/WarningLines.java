@@ -28,20 +28,21 @@ final class WarningLines {
   private static List<Piece> warning(Warning warning) {
     List<Piece> pieces = new ArrayList<>();
     Caution caution = warning.caution();
-    pieces.add(
-        Paragraph.item(
-            warning.cautionClass().code()
-                + " "
-                + caution.code()
-                + ": "
-                + Phrases.sentence(caution.title())
-                + " "
-                + (caution.clinician().isEmpty() ? caution.message() : caution.clinician())));
+    String code = warning.cautionClass().code() + " " + caution.code() + ": ";
+    pieces.add(Paragraph.item(code + words(caution)));
     pieces.addAll(BasisWords.items(2, warning.because()));
     if (warning.cautionClass().stops()) {
       pieces.add(Paragraph.under(2, "The player reads: " + String.join(" ", caution.actions())));
     }
     return pieces;
+  }
+
+  private static String words(Caution caution) {
+    String title = Phrases.sentence(caution.title()) + " ";
+    if (!caution.clinician().isEmpty()) {
+      return title + caution.clinician();
+    }
+    return (CautionText.saysTheSame(caution) ? "" : title) + caution.message();
   }
 
   private static List<Piece> lowered(PageInput input) {
