@@ -28,9 +28,19 @@ public final class BankReader {
   private final BankFiles files;
   private final List<Problem> problems = new ArrayList<>();
   private final CRC32 hash = new CRC32();
+  private final Extent extent;
 
-  private BankReader(BankFiles files) {
+  private BankReader(BankFiles files, Extent extent) {
     this.files = files;
+    this.extent = extent;
+  }
+
+  /** How much of a bank is wanted. */
+  public enum Extent {
+    /** Everything, with the examples of the rules. */
+    WHOLE,
+    /** What an interview needs: the rules without their examples. */
+    FOR_USE
   }
 
   /**
@@ -46,8 +56,8 @@ public final class BankReader {
    *
    * @throws IOException if a file is there but cannot be read
    */
-  public static Result read(BankFiles files) throws IOException {
-    BankReader reader = new BankReader(files);
+  public static Result read(BankFiles files, Extent extent) throws IOException {
+    BankReader reader = new BankReader(files, extent);
     Optional<Bank> bank = reader.bank();
     return new Result(bank, reader.problems.stream().distinct().toList());
   }
@@ -142,7 +152,8 @@ public final class BankReader {
     String theme = in.text("theme");
     themes.titles.put(theme, in.text("title"));
     terms.addAll(new TermsReader(problems).read(in.optionalList("terms")));
-    themes.rules.addAll(new RulesReader(theme, problems).read(in.list("rules")));
+    themes.rules.addAll(
+        new RulesReader(theme, extent == Extent.WHOLE, problems).read(in.list("rules")));
     in.finish();
   }
 

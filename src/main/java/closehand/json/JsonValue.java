@@ -41,6 +41,11 @@ public sealed interface JsonValue {
       }
       return Optional.empty();
     }
+
+    /** The same object without this member. */
+    public Obj without(String name) {
+      return new Obj(members.stream().filter(m -> !m.name().equals(name)).toList(), where);
+    }
   }
 
   /** One member of an object. */

@@ -15,11 +15,18 @@ import java.util.Optional;
 /** Reads the rules of one theme and makes out templates for each side and digit. */
 final class RulesReader {
   private final String theme;
+  private final boolean withExamples;
   private final List<Problem> problems;
   private final ConditionReader conditions;
 
-  RulesReader(String theme, List<Problem> problems) {
+  /**
+   * A reader for one theme.
+   *
+   * @param withExamples whether the examples are read too
+   */
+  RulesReader(String theme, boolean withExamples, List<Problem> problems) {
     this.theme = theme;
+    this.withExamples = withExamples;
     this.problems = problems;
     this.conditions = new ConditionReader(problems);
   }
@@ -30,7 +37,8 @@ final class RulesReader {
     for (JsonValue value : values) {
       if (value instanceof JsonValue.Obj object) {
         for (Template template : templates(object)) {
-          rules.add(rule(template, template.fill(object)));
+          rules.add(
+              rule(template, template.fill(withExamples ? object : object.without("examples"))));
         }
       } else {
         ObjectReading.wrongType(value, "a rule", problems);
@@ -80,8 +88,8 @@ final class RulesReader {
               "Name a source, or say \"common practice\"."));
     }
     List<Rule.Example> examples = new ArrayList<>();
-    for (JsonValue example : in.list("examples")) {
-      example(example).ifPresent(examples::add);
+    if (withExamples) {
+      in.list("examples").forEach(e -> example(e).ifPresent(examples::add));
     }
     in.finish();
     return new Rule(

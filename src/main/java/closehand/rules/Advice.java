@@ -3,6 +3,8 @@ package closehand.rules;
 import closehand.bank.CautionClass;
 import closehand.bank.Rule;
 import closehand.bank.TaskKind;
+import java.util.Collections;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -20,7 +22,7 @@ import java.util.Set;
  * @param forReview whether a stop on a body part leaves the rest as a draft for a clinician to
  *     review
  * @param firm whether no open answer can change the leading suggestion and no stop is open
- * @param holds kinds of task that must wait
+ * @param holds kinds of task that must wait, in their declared order
  * @param findings what came of every rule, in rule order
  */
 public record Advice(
@@ -40,7 +42,7 @@ public record Advice(
     cautions = List.copyOf(cautions);
     notCleared = List.copyOf(notCleared);
     lowered = List.copyOf(lowered);
-    holds = Set.copyOf(holds);
+    holds = holds.isEmpty() ? Set.of() : Collections.unmodifiableSet(EnumSet.copyOf(holds));
     findings = List.copyOf(findings);
   }
 

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 class CoreBankTest {
   @Test
   void readsCleanly() throws IOException {
-    BankReader.Result result = BankReader.read(new EmbeddedBank());
+    BankReader.Result result = BankReader.read(new EmbeddedBank(), BankReader.Extent.WHOLE);
     assertEquals(List.of(), result.problems());
     assertEquals(27, result.bank().orElseThrow().approaches().size());
     assertEquals(14, result.bank().orElseThrow().games().size());
@@ -20,6 +20,7 @@ class CoreBankTest {
   void isSound() throws IOException {
     assertEquals(
         List.of(),
-        closehand.bank.BankCheck.check(BankReader.read(new EmbeddedBank()).bank().orElseThrow()));
+        closehand.bank.BankCheck.check(
+            BankReader.read(new EmbeddedBank(), BankReader.Extent.WHOLE).bank().orElseThrow()));
   }
 }

@@ -1,0 +1,220 @@
+package closehand.line;
+
+import closehand.bank.FactType;
+import closehand.bank.Option;
+import closehand.interview.Interview;
+import closehand.interview.Overview;
+import closehand.interview.Prompt;
+import closehand.interview.StillOpen;
+import closehand.interview.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Says questions, reasons, help and overviews; changes nothing. */
+final class Asides {
+  private final Console console;
+
+  Asides(Console console) {
+    this.console = console;
+  }
+
+  /** The whole question with its position and, if it has one field, its answers. */
+  void question(Prompt prompt) {
+    console.gap();
+    console.say(prompt.position() + " (" + prompt.question().id() + ").");
+    again(prompt.again());
+    console.say(prompt.questionText());
+    if (!prompt.fieldText().equals(prompt.questionText())) {
+      field(prompt);
+    } else {
+      answers(prompt);
+    }
+  }
+
+  /** One field of a question with several. */
+  void field(Prompt prompt) {
+    console.say(prompt.fieldText());
+    answers(prompt);
+  }
+
+  private void again(Prompt.Again again) {
+    switch (again) {
+      case NO -> {}
+      case BEFORE_TASKS ->
+          console.say("We ask this again before you try something with your body.");
+      case AFTER_TASKS -> console.say("We ask this again now that the tasks are done.");
+      case AFTER_BREAK -> console.say("Welcome back. We ask this again after every break.");
+    }
+  }
+
+  private void answers(Prompt prompt) {
+    FactType type = prompt.field().type();
+    int number = 0;
+    for (Option option : type.choices()) {
+      number++;
+      console.item(Integer.toString(number), option.display());
+    }
+    console.say(hint(type) + several(prompt));
+    prompt
+        .earlier()
+        .ifPresent(
+            e ->
+                console.say(
+                    "Your answer so far: "
+                        + Wording.of(prompt.field(), e.answer())
+                        + ". Press Enter to keep it."));
+  }
+
+  private static String hint(FactType type) {
+    String hint;
+    if (type instanceof FactType.YesNo) {
+      hint = "y for yes, n for no";
+    } else if (type instanceof FactType.OneOf) {
+      hint = "Type a number";
+    } else if (type instanceof FactType.SeveralOf) {
+      hint = "Type one or more numbers, such as 1 3, or none";
+    } else if (type instanceof FactType.Amount amount) {
+      hint =
+          "Type a number from "
+              + Wording.number(amount.minimum())
+              + " to "
+              + Wording.of(type, new closehand.interview.Value.Number(amount.maximum()));
+    } else if (type instanceof FactType.WordList) {
+      hint = "Type your words, with commas between them";
+    } else {
+      hint = "Type your words";
+    }
+    return hint + "; ? for why, h for help.";
+  }
+
+  private static String several(Prompt prompt) {
+    int fields = prompt.lineOfFields().size();
+    boolean grid = fields > 1 && !(prompt.field().type() instanceof FactType.SeveralOf);
+    if (!grid) {
+      return "";
+    }
+    List<String> names = new ArrayList<>();
+    prompt.lineOfFields().forEach(f -> names.add(f.label().toLowerCase(Locale.ROOT)));
+    String last = names.get(fields - 1);
+    return " Or several at once, in order, up to " + fields + " (to " + last + ").";
+  }
+
+  /** Why it is asked and how to see it. */
+  void why(Prompt prompt) {
+    console.say("Why: " + prompt.question().why());
+    prompt.howToSee().forEach(h -> console.say("How to see it: " + h));
+    if (prompt.question().askedBy() == closehand.bank.Question.AskedBy.VOLUNTEER_REFER) {
+      console.say("Any answer here other than the all-clear goes to a health professional too.");
+    }
+  }
+
+  /** What can be typed. */
+  void help() {
+    console.say("At any question you can type an answer, or one of these letters and Enter.");
+    for (Typed.Command command : Typed.Command.values()) {
+      console.item(command.key(), command.meaning());
+    }
+    console.say(
+        "If a letter is also an answer here, it counts as the answer. A colon before a letter makes it a command:"
+            + " :l puts a question off. An equals sign before your words makes them an answer.");
+  }
+
+  /** Each part with what is answered and open, or every row of one part. */
+  void overview(Interview interview, String part) {
+    List<Overview.Part> parts = interview.overview().parts();
+    console.say(interview.progress().words());
+    int number = 0;
+    for (Overview.Part one : parts) {
+      number++;
+      if (part.isEmpty()) {
+        console.item(Integer.toString(number), one.title() + ": " + counts(one) + ".");
+      } else if (part.equals(Integer.toString(number)) || part.equalsIgnoreCase(one.id())) {
+        console.say(one.title());
+        one.rows().forEach(this::row);
+      }
+    }
+  }
+
+  private static String counts(Overview.Part part) {
+    List<String> words = new ArrayList<>();
+    count(part, Overview.State.ANSWERED, "answered", words);
+    count(part, Overview.State.OPEN, "open", words);
+    count(part, Overview.State.SET_ASIDE, "set aside", words);
+    count(part, Overview.State.FOR_CLINICIAN, "for a clinician", words);
+    count(part, Overview.State.HELD, "waiting", words);
+    return String.join(", ", words);
+  }
+
+  private static void count(
+      Overview.Part part, Overview.State state, String word, List<String> words) {
+    long count = part.rows().stream().filter(r -> r.state() == state).count();
+    if (count > 0) {
+      words.add(count + " " + word);
+    }
+  }
+
+  private void row(Overview.Row row) {
+    String name = row.question().shortName().orElse(row.question().id());
+    String label = row.question().fields().size() > 1 ? name + ", " + row.field().label() : name;
+    String words =
+        switch (row.state()) {
+          case ANSWERED -> row.words();
+          case SET_ASIDE -> row.words() + " (set aside: it does not apply now)";
+          case OPEN -> row.words().isEmpty() ? "open" : "open. " + row.words();
+          case FOR_CLINICIAN -> "left for a clinician";
+          case HELD -> "waiting. " + row.words();
+        };
+    console.item(row.question().id(), label + ": " + words);
+  }
+
+  /** What is still open at the end. */
+  void open(Interview interview) {
+    List<StillOpen> open = interview.open();
+    if (open.isEmpty()) {
+      console.say("Nothing is open.");
+      return;
+    }
+    console.say("Still open:");
+    String before = "";
+    for (StillOpen one : open) {
+      if (!one.question().id().equals(before)) {
+        before = one.question().id();
+        console.item(
+            before,
+            one.question().shortName().orElse(one.question().text()) + ". " + one.because());
+      }
+    }
+  }
+
+  /** Lists the parts and asks where to go. */
+  Optional<String> askPlace(Interview interview) {
+    int number = 0;
+    for (Overview.Part part : interview.overview().parts()) {
+      number++;
+      console.item(Integer.toString(number), part.title());
+    }
+    return console
+        .ask("Which part, or which question (such as DIG-03)? ")
+        .map(String::strip)
+        .filter(p -> !p.isEmpty());
+  }
+
+  /** The id of a question for a part number or an id; says so if there is none. */
+  Optional<String> placeOf(Interview interview, String place) {
+    List<Overview.Part> parts = interview.overview().parts();
+    for (int i = 0; i < parts.size(); i++) {
+      if (place.equals(Integer.toString(i + 1)) || place.equalsIgnoreCase(parts.get(i).id())) {
+        return Optional.of(parts.get(i).rows().get(0).question().id());
+      }
+    }
+    for (closehand.bank.Question question : interview.questionnaire().questions()) {
+      if (question.id().equalsIgnoreCase(place)) {
+        return Optional.of(question.id());
+      }
+    }
+    console.say("There is no part or question of that name. o lists the parts.");
+    return Optional.empty();
+  }
+}

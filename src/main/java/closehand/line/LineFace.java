@@ -1,0 +1,295 @@
+package closehand.line;
+
+import closehand.bank.Field;
+import closehand.interview.Answer;
+import closehand.interview.Entry;
+import closehand.interview.Interview;
+import closehand.interview.Message;
+import closehand.interview.Prompt;
+import closehand.interview.Provenance;
+import closehand.interview.StillOpen;
+import closehand.report.Consultation;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Leads through an interview line by line: says the question, reads a line, says what came of it.
+ *
+ * <p>Nothing is printed over, nothing moves, nothing waits for speed. Every answer is kept before
+ * the next question is said.
+ */
+public final class LineFace {
+  private final Console console;
+  private final Desk desk;
+  private final Asides asides;
+  private final Set<String> noticed = new HashSet<>();
+  private final Source source = new Source();
+  private Interview interview;
+  private Consultation consultation;
+  private Optional<String> shownQuestion = Optional.empty();
+  private boolean changed;
+
+  /** How a run ended. */
+  public enum Ending {
+    /** Every question on the route was put. */
+    FINISHED,
+    /** The person left; everything is kept. */
+    LEFT,
+    /** A stop ended the session. */
+    STOPPED,
+    /** Consent was not given or taken back and the case was deleted. */
+    DELETED,
+    /** The input ended before the questions did. */
+    INPUT_ENDED,
+    /** A line of a script could not be followed. */
+    NOT_UNDERSTOOD
+  }
+
+  /** A face over an interview. */
+  public LineFace(Console console, Desk desk, Interview interview) {
+    this.console = console;
+    this.desk = desk;
+    this.asides = new Asides(console);
+    this.interview = interview;
+    this.consultation = desk.consult(interview);
+  }
+
+  /** The interview as it stands. */
+  public Interview interview() {
+    return interview;
+  }
+
+  /** Runs until the interview ends or the person leaves. */
+  public Ending run() {
+    takeIn(false);
+    while (true) {
+      if (sayNotices()) {
+        return endAfterStop();
+      }
+      sayPassedOver();
+      Optional<Prompt> prompt = interview.current();
+      if (prompt.isEmpty()) {
+        return finish();
+      }
+      say(prompt.get());
+      Optional<String> line = console.ask("> ");
+      if (line.isEmpty()) {
+        return Ending.INPUT_ENDED;
+      }
+      Optional<Ending> ending =
+          follow(Typed.read(line.get(), Optional.of(prompt.get().field())), prompt.get());
+      if (ending.isPresent()) {
+        return ending.get();
+      }
+    }
+  }
+
+  private Ending finish() {
+    console.gap();
+    console.say("That was the last question for now. Thank you.");
+    asides.open(interview);
+    while (true) {
+      console.say(
+          "p shows the page, o all answers, j goes back to a question, q leaves and keeps everything.");
+      Optional<String> line = console.ask("> ");
+      if (line.isEmpty()) {
+        return Ending.FINISHED;
+      }
+      Typed typed = Typed.read(line.get(), Optional.empty());
+      if (typed instanceof Typed.Ask ask && ask.command() != Typed.Command.LEAVE) {
+        command(ask, Optional.empty());
+        if (interview.current().isPresent()) {
+          return run();
+        }
+      } else if (!(typed instanceof Typed.Nothing)) {
+        return Ending.FINISHED;
+      }
+    }
+  }
+
+  private Optional<Ending> follow(Typed typed, Prompt prompt) {
+    if (typed instanceof Typed.Nothing) {
+      if (prompt.earlier().isPresent()) {
+        send(new Message.Onward());
+      } else if (!console.scripted()) {
+        console.say("Nothing was typed. l puts this question off, h lists what you can do.");
+      }
+      return Optional.empty();
+    }
+    if (typed instanceof Typed.Ask ask) {
+      return command(ask, Optional.of(prompt));
+    }
+    return answer(((Typed.AnswerText) typed).text(), prompt);
+  }
+
+  private Optional<Ending> answer(String text, Prompt prompt) {
+    Entry.Line read = Entry.readLine(prompt.lineOfFields(), text);
+    if (read instanceof Entry.Line.NotRead refused) {
+      return refuse(refused.sentence());
+    }
+    List<Entry.Line.For> values = ((Entry.Line.Filled) read).values();
+    for (Entry.Line.For value : values) {
+      boolean current = interview.at().equals(Optional.of(value.fact()));
+      Provenance provenance = source.of(interview.asker(), prompt.field());
+      send(
+          current
+              ? new Message.Give(value.value(), provenance)
+              : new Message.GiveFor(value.fact(), value.value(), provenance));
+      if (interview.refusal().isPresent()) {
+        return refuse(interview.refusal().get());
+      }
+    }
+    takeIn(true);
+    return Optional.empty();
+  }
+
+  private Optional<Ending> refuse(String sentence) {
+    console.say(sentence);
+    if (console.scripted()) {
+      console.say("Line " + console.lineNumber() + " of the answers could not be followed.");
+      return Optional.of(Ending.NOT_UNDERSTOOD);
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Ending> command(Typed.Ask ask, Optional<Prompt> prompt) {
+    switch (ask.command()) {
+      case WHY -> prompt.ifPresent(asides::why);
+      case BACK -> move(new Message.Back());
+      case JUMP -> jump(ask.rest());
+      case OVERVIEW -> asides.overview(interview, ask.rest());
+      case UNKNOWN -> absent(Answer.Reason.UNKNOWN, prompt);
+      case DECLINE -> absent(Answer.Reason.DECLINED, prompt);
+      case NOT_APPLICABLE -> absent(Answer.Reason.NOT_APPLICABLE, prompt);
+      case LATER -> absent(Answer.Reason.LATER, prompt);
+      case NOTE -> note(ask.rest());
+      case WHO -> source.ask(console);
+      case SO_FAR -> console.lines(consultation.suggestions().lines());
+      case PAGE -> console.lines(desk.page(interview));
+      case LOWER -> lower();
+      case ASKER -> {
+        Sitting.change(console, interview).ifPresent(this::send);
+        takeIn(false);
+      }
+      case REPEAT -> shownQuestion = Optional.empty();
+      case HELP -> asides.help();
+      case LEAVE -> {
+        return Optional.of(Ending.LEFT);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private void move(Message message) {
+    send(message);
+    interview.refusal().ifPresent(console::say);
+    shownQuestion = Optional.empty();
+  }
+
+  private void jump(String rest) {
+    Optional<String> place = rest.isEmpty() ? asides.askPlace(interview) : Optional.of(rest);
+    place.flatMap(p -> asides.placeOf(interview, p)).ifPresent(id -> move(new Message.JumpTo(id)));
+  }
+
+  private void absent(Answer.Reason reason, Optional<Prompt> prompt) {
+    if (prompt.isPresent()) {
+      Field field = prompt.get().field();
+      send(new Message.NoAnswer(reason, source.of(interview.asker(), field)));
+      takeIn(true);
+    }
+  }
+
+  private void note(String words) {
+    Optional<String> text = words.isEmpty() ? console.ask("Your note: ") : Optional.of(words);
+    text.ifPresent(t -> send(new Message.Note(t)));
+    console.say(interview.refusal().orElse("Noted."));
+    takeIn(false);
+  }
+
+  private void lower() {
+    Lowering.ask(console, interview, consultation.lowerable(), desk.today())
+        .ifPresent(
+            lowered -> {
+              send(new Message.Lower(lowered));
+              console.say(
+                  interview
+                      .refusal()
+                      .orElse("Lowered. The page will say so, with your name and reason."));
+            });
+    takeIn(true);
+  }
+
+  private void send(Message message) {
+    interview = interview.after(message);
+    changed = true;
+  }
+
+  /** Keeps the answers, asks what they mean and says the quiet line. */
+  private void takeIn(boolean aloud) {
+    consultation = desk.consult(interview);
+    if (!consultation.holds().equals(interview.held())) {
+      interview = interview.after(new Message.Hold(consultation.holds()));
+    }
+    if (changed) {
+      desk.keep(interview).forEach(console::say);
+      changed = false;
+    }
+    if (aloud) {
+      console.lines(consultation.quietLine());
+    }
+  }
+
+  private boolean sayNotices() {
+    Set<String> standing = new HashSet<>();
+    boolean ends = false;
+    for (Consultation.Notice notice : consultation.notices()) {
+      standing.add(notice.code());
+      ends |= notice.endsSession();
+      if (noticed.add(notice.code())) {
+        console.gap();
+        console.lines(notice.lines());
+        if (!console.scripted()) {
+          console.ask("Press Enter when you have read this. ");
+        }
+        shownQuestion = Optional.empty();
+      }
+    }
+    noticed.retainAll(standing);
+    return ends;
+  }
+
+  private Ending endAfterStop() {
+    boolean consent =
+        consultation.notices().stream()
+            .anyMatch(n -> n.endsSession() && n.code().equals(Lowering.CONSENT));
+    if (consent) {
+      console.say(
+          "Type delete to remove everything kept so far, or press Enter to leave it as it is.");
+      Optional<String> line = console.ask("> ");
+      if (line.map(l -> l.strip().equalsIgnoreCase("delete")).orElse(false)) {
+        desk.delete().forEach(console::say);
+        return Ending.DELETED;
+      }
+    }
+    console.say("The session ends here. You can open this case again later.");
+    return Ending.STOPPED;
+  }
+
+  private void sayPassedOver() {
+    for (StillOpen open : interview.passedOver()) {
+      String name = open.question().shortName().orElse(open.question().id());
+      console.say("Left open: " + name + ". " + open.because());
+    }
+  }
+
+  private void say(Prompt prompt) {
+    if (shownQuestion.equals(Optional.of(prompt.question().id()))) {
+      asides.field(prompt);
+    } else {
+      asides.question(prompt);
+      shownQuestion = Optional.of(prompt.question().id());
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package closehand.rules;
+
+import closehand.bank.Field;
+
+/**
+ * A fact that is asked, with its place in the state.
+ *
+ * @param order its place in the questionnaire, from 0
+ * @param field what is asked
+ * @param shape how its answers lie in cells
+ * @param slot where its cells start
+ * @param howSlot where it is kept how the fact is known
+ * @param unknownIsUnsure whether "don't know" counts as the answer "unsure"
+ */
+record Asked(int order, Field field, Shape shape, int slot, int howSlot, boolean unknownIsUnsure) {
+
+  /** The answer that "don't know" counts as on a question that may stop the session. */
+  static final String UNSURE = "unsure";
+
+  String fact() {
+    return field.fact();
+  }
+
+  /** Whether a value is known, wherever it may count. */
+  boolean valued(long[] base) {
+    long how = base[howSlot];
+    return (how & How.GIVEN) != 0 || unknownIsUnsure && (how & How.NOT_KNOWN) != 0;
+  }
+
+  /** Marks that it does not apply. */
+  void setNotApplicable(long[] state) {
+    fill(state, Node.NOT_APPLICABLE);
+    state[howSlot] = Node.NOT_APPLICABLE;
+  }
+
+  /** Marks that nothing is known of it. */
+  void setOpen(long[] state) {
+    fill(state, shape.all());
+    state[howSlot] = How.state(How.NOT_ASKED);
+  }
+
+  private void fill(long[] state, long cells) {
+    for (int i = 0; i < shape.width(); i++) {
+      state[slot + i] = cells;
+    }
+  }
+}

@@ -1,0 +1,80 @@
+package closehand.rules;
+
+import closehand.bank.Condition.Operand;
+import closehand.bank.EnableWhen.Expected;
+import closehand.bank.EnableWhen.Operator;
+import closehand.bank.Option;
+import closehand.interview.Value;
+import java.util.List;
+
+/**
+ * Any number of answers out of a list: one slot an option. Where a list has one option that
+ * excludes all others, picking nothing means that option.
+ *
+ * @param options in the order of the question
+ */
+record SeveralShape(List<Option> options) implements Shape {
+  @Override
+  public int width() {
+    return options.size();
+  }
+
+  @Override
+  public long all() {
+    return NO | YES;
+  }
+
+  @Override
+  public boolean put(Value value, long[] state, int slot) {
+    if (!(value instanceof Value.Codes picked)) {
+      return false;
+    }
+    for (String code : picked.codes()) {
+      if (index(code) < 0) {
+        return false;
+      }
+    }
+    List<Option> excluding = options.stream().filter(Option::exclusive).toList();
+    for (int i = 0; i < options.size(); i++) {
+      boolean implied =
+          picked.codes().isEmpty() && excluding.size() == 1 && options.get(i).exclusive();
+      boolean yes = implied || picked.codes().contains(options.get(i).code());
+      state[slot + i] = yes ? YES : NO;
+    }
+    return true;
+  }
+
+  /** The place of this option; -1 when there is no such option. */
+  int index(String code) {
+    for (int i = 0; i < options.size(); i++) {
+      if (options.get(i).code().equals(code)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  @Override
+  public Node test(int slot, String operator, Operand operand) {
+    if (operator.equals("has") && operand instanceof Operand.Code code) {
+      return new Node.Leaf(slot + known(code.value()), YES);
+    }
+    throw Shape.unsuited(operator);
+  }
+
+  @Override
+  public Node enable(int slot, Operator operator, Expected expected) {
+    if (expected instanceof Expected.Coded coded) {
+      return Shape.either(this, slot + known(coded.code()), operator, YES);
+    }
+    throw Shape.unsuited(operator.code());
+  }
+
+  private int known(String code) {
+    int index = index(code);
+    if (index < 0) {
+      throw new IllegalArgumentException("no such option: " + code);
+    }
+    return index;
+  }
+}

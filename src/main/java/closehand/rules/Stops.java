@@ -1,0 +1,91 @@
+package closehand.rules;
+
+import closehand.bank.CautionClass;
+import closehand.bank.Rule;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Whether a stop on a part of the body says which part. The part is told by the fact named {@code
+ * <fact>.where} beside the fact that brought the stop about.
+ */
+final class Stops {
+  private static final String WHERE = ".where";
+
+  private final Map<Integer, List<Named>> byRule;
+
+  /** A fact that can bring a stop about and the fact that tells the part of the body. */
+  private record Named(Asked fact, Asked where) {}
+
+  /** Notes for every rule that can stop a part of the body where that part is told. */
+  Stops(Program program) {
+    Map<Integer, List<Named>> found = new java.util.HashMap<>();
+    for (int i = 0; i < program.rules().size(); i++) {
+      if (stopsPart(program.rules().get(i).rule())) {
+        found.put(i, named(program, program.rules().get(i)));
+      }
+    }
+    byRule = Map.copyOf(found);
+  }
+
+  private static boolean stopsPart(Rule rule) {
+    return rule.effects().cautions().stream()
+        .map(Rule.Raised::cautionClass)
+        .anyMatch(CautionClass.STOP_PART::equals);
+  }
+
+  private static List<Named> named(Program program, CompiledRule rule) {
+    Set<Asked> mentioned = new HashSet<>();
+    Set<Integer> seen = new HashSet<>();
+    rule.slots(slot -> mention(program.owners(), slot, seen, mentioned));
+    List<Named> named = new ArrayList<>();
+    for (Asked fact : mentioned) {
+      program
+          .table()
+          .findAsked(fact.fact() + WHERE)
+          .ifPresent(where -> named.add(new Named(fact, where)));
+    }
+    return named;
+  }
+
+  private static void mention(Owners owners, int slot, Set<Integer> seen, Set<Asked> mentioned) {
+    if (!seen.add(slot)) {
+      return;
+    }
+    TermStep term = owners.term(slot);
+    Asked fact = owners.fact(slot);
+    if (term != null) {
+      term.reads(read -> mention(owners, read, seen, mentioned));
+    } else if (fact != null) {
+      mentioned.add(fact);
+    }
+  }
+
+  /** Whether a stop that stands leaves open which part of the body it means. */
+  boolean partIsOpen(Reckoning reckoning) {
+    return byRule.entrySet().stream()
+        .filter(entry -> reckoning.outcome(entry.getKey()) == Outcome.TRUE)
+        .flatMap(entry -> entry.getValue().stream())
+        .anyMatch(named -> isOpen(named, reckoning.state()));
+  }
+
+  private static boolean isOpen(Named named, long[] state) {
+    return named.fact().valued(state)
+        && state[named.where().howSlot()] != Node.NOT_APPLICABLE
+        && !(named.where().valued(state) && picksSome(named.where(), state));
+  }
+
+  /** An answer that names no part tells nothing. */
+  private static boolean picksSome(Asked where, long[] state) {
+    if (!(where.shape() instanceof SeveralShape options)) {
+      return true;
+    }
+    return IntStream.range(0, options.width())
+        .filter(i -> !options.options().get(i).exclusive())
+        .anyMatch(i -> state[where.slot() + i] == Shape.YES);
+  }
+}
