@@ -3,8 +3,7 @@ package closehand.json;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import closehand.bank.BankCheck;
-import closehand.bank.Problem;
+import closehand.bank.Bank;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,16 +14,19 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** Every way of getting a bank wrong is told in plain words, at the right place, all in one pass. */
+/**
+ * Every way of getting a bank wrong is told in plain words, at the right place, all in one pass.
+ */
 class BrokenBanksTest {
   private static final Path BROKEN = FixtureBank.BANKS.resolve("broken");
 
   @Test
   void theTinyBankIsSound() throws IOException {
-    BankReader.Result result = BankReader.read(new FixtureBank(FixtureBank.TINY));
-    assertEquals(List.of(), result.problems());
-    assertEquals(List.of(), BankCheck.check(result.bank().orElseThrow()));
-    assertEquals(4, result.bank().orElseThrow().approaches().size());
+    FixtureBank tiny = new FixtureBank(FixtureBank.TINY);
+    assertEquals(List.of(), BankInspection.inspect(tiny));
+    Bank bank = BankReader.read(tiny, BankReader.Extent.WHOLE).bank().orElseThrow();
+    assertEquals(4, bank.approaches().size());
+    assertEquals(7, bank.rules().size());
   }
 
   @TestFactory
@@ -39,9 +41,7 @@ class BrokenBanksTest {
   }
 
   private static void findings(Path folder) throws IOException {
-    BankReader.Result result = BankReader.read(new FixtureBank(folder));
-    List<Problem> findings = new ArrayList<>(result.problems());
-    result.bank().map(BankCheck::check).ifPresent(findings::addAll);
-    Golden.assertMatches(folder.resolve("expected.txt"), findings);
+    Golden.assertMatches(
+        folder.resolve("expected.txt"), BankInspection.inspect(new FixtureBank(folder)));
   }
 }

@@ -10,8 +10,9 @@ import java.util.Optional;
 /**
  * The tiny invented bank with some of its files replaced by those of another folder.
  *
- * <p>Beside plain replacements that folder may hold {@code NAME.missing}, which takes the file away,
- * and {@code NAME.padded}, which holds the number of spaces to put after the tiny bank's own file.
+ * <p>Beside plain replacements that folder may hold {@code NAME.missing}, which takes the file
+ * away, and {@code NAME.padded}, which holds the number of spaces to put after the tiny bank's own
+ * file.
  *
  * @param folder the replacements
  */
