@@ -41,11 +41,12 @@ final class Course {
 
   void record(Outline.Place place, Answer answer, Provenance provenance) {
     Answers.Recorded earlier = now.answers().byFact().get(place.fact());
-    Provenance kept = provenance;
-    if (earlier != null && provenance.note().isBlank()) {
+    String note = PlainText.of(provenance.note());
+    if (earlier != null && note.isEmpty()) {
       // What somebody typed beside the answer is not lost with the answer.
-      kept = new Provenance(provenance.by(), provenance.how(), earlier.provenance().note());
+      note = earlier.provenance().note();
     }
+    Provenance kept = new Provenance(provenance.by(), provenance.how(), note);
     now = now.with(now.answers().with(place.fact(), new Answers.Recorded(answer, kept)));
     Sitting sitting = now.sitting().giving(place.fact());
     if (answer.equals(new Answer.Absent(Answer.Reason.LATER))) {
@@ -58,18 +59,9 @@ final class Course {
     now = now.with(sitting.with(touched(checks, place).without(place.fact())));
   }
 
-  /** Passes a field; one that is asked again around tasks must not be passed for tasks to go on. */
+  /** Passes a field without an answer. */
   void pass(Outline.Place place) {
-    Checks checks = now.sitting().checks();
-    if (checks.queue().contains(place.fact())) {
-      now =
-          now.with(
-              checks
-                  .without(place.fact())
-                  .stop(
-                      "No more tasks in this sitting: this was not asked again: "
-                          + place.field().label()));
-    } else if (walk().isOpen(place)) {
+    if (walk().isOpen(place)) {
       now = now.with(now.sitting().passing(place.fact()));
     }
     touch(place);

@@ -23,7 +23,7 @@ public sealed interface Entry {
 
   /** Reads what was typed for one field. */
   static Entry read(FactType type, String typed) {
-    String clean = clean(typed);
+    String clean = PlainText.of(typed);
     if (clean.isEmpty()) {
       return new Refused("Nothing was typed. " + Wording.accepted(type));
     }
@@ -61,16 +61,6 @@ public sealed interface Entry {
         : Optional.of(new Value.Texts(split(clean)));
   }
 
-  /** Typed text on one line: control characters become spaces, the ends are trimmed. */
-  private static String clean(String typed) {
-    StringBuilder clean = new StringBuilder(typed.length());
-    for (int i = 0; i < typed.length(); i++) {
-      char c = typed.charAt(i);
-      clean.append(Character.isISOControl(c) ? ' ' : c);
-    }
-    return clean.toString().strip();
-  }
-
   private static List<String> split(String words) {
     List<String> list = new ArrayList<>();
     for (String word : words.split(",", -1)) {
@@ -84,7 +74,8 @@ public sealed interface Entry {
   private static String withoutUnit(String typed, String unit) {
     String lower = typed.toLowerCase(Locale.ROOT);
     for (String word : List.of(Wording.unit(unit, false), Wording.unit(unit, true), unit)) {
-      if (!word.isEmpty() && lower.endsWith(word.toLowerCase(Locale.ROOT))) {
+      boolean isWord = !word.isEmpty() && (Character.isLetter(word.charAt(0)) || word.equals("%"));
+      if (isWord && lower.endsWith(word.toLowerCase(Locale.ROOT))) {
         return typed.substring(0, typed.length() - word.length()).strip();
       }
     }
@@ -138,7 +129,7 @@ public sealed interface Entry {
   static Line readLine(List<Field> fields, String typed) {
     Field first = fields.get(0);
     Entry whole = read(first.type(), typed);
-    List<String> words = words(first.type(), clean(typed));
+    List<String> words = words(first.type(), PlainText.of(typed));
     if (whole instanceof Read read) {
       return new Line.Filled(List.of(new Line.For(first.fact(), read.value())));
     }

@@ -80,20 +80,16 @@ public record FlatAnswers(Answers answers, List<Problem> problems) {
       return lowered;
     }
     for (String code : codes.values()) {
-      if (bank.caution(code).filter(Caution::lowerable).isPresent()) {
+      if (bank.caution(code).isPresent()) {
         lowered.add(new Answers.Lowered(code, "", "", ""));
       } else {
-        problems.add(notLowerable(bank, code, codes));
+        problems.add(unknownCaution(bank, code, codes));
       }
     }
     return lowered;
   }
 
-  private static Problem notLowerable(Bank bank, String code, FlatValue.Texts codes) {
-    if (bank.caution(code).isPresent()) {
-      return Problem.error(
-          codes.where(), "not-lowerable", "Nobody can lower \"" + code + "\".", "Leave it out.");
-    }
+  private static Problem unknownCaution(Bank bank, String code, FlatValue.Texts codes) {
     List<String> known = bank.cautions().stream().map(Caution::code).toList();
     return Problem.error(
         codes.where(),

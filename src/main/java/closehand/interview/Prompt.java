@@ -118,7 +118,9 @@ public record Prompt(
     for (Outline.Place place : fields) {
       if (place.index() >= from.index()) {
         boolean fits =
-            walk.canBeAsked(place) && sameKind(place.field().type(), from.field().type());
+            walk.canBeAsked(place)
+                && place.field().task().equals(from.field().task())
+                && sameKind(place.field().type(), from.field().type());
         if (!fits) {
           return line;
         }

@@ -42,13 +42,13 @@ final class Turn {
       return giveFor(give);
     }
     if (message instanceof Message.Note note) {
-      return note(note.text().strip());
+      return note(PlainText.of(note.text()));
     }
     if (message instanceof Message.Back) {
       return back();
     }
     if (message instanceof Message.JumpTo jump) {
-      return jumpTo(jump.id().strip());
+      return jumpTo(PlainText.of(jump.id()));
     }
     if (message instanceof Message.Onward) {
       return onward();
@@ -62,7 +62,8 @@ final class Turn {
   private Optional<String> arrange(Message message) {
     Interview now = course.now();
     if (message instanceof Message.Hold hold) {
-      course.become(now.holding(hold.kinds()));
+      // A hold follows an answer unasked; what that answer passed over has not been said yet.
+      course.become(now.holding(hold.kinds()).passingOver(before.passedOver()));
     } else if (message instanceof Message.TakeRoute take) {
       course.become(now.taking(take.route()));
     } else if (message instanceof Message.Conduct conduct) {
@@ -80,7 +81,8 @@ final class Turn {
   }
 
   private Optional<String> give(Outline.Place place, Value value, Provenance provenance) {
-    Optional<String> refusal = Validity.refusal(place.field().type(), value);
+    Optional<String> refusal =
+        Validity.refusal(place.field().type(), value).or(() -> tooLong(provenance.note()));
     if (refusal.isEmpty()) {
       Value kept = Validity.kept(place.field().type(), value);
       course.record(place, new Answer.Given(kept), provenance);
@@ -90,8 +92,10 @@ final class Turn {
   }
 
   private Optional<String> noAnswer(Message.NoAnswer none) {
-    if (here().isEmpty()) {
-      return Optional.of(NOTHING_TO_ANSWER);
+    Optional<String> refusal =
+        here().isEmpty() ? Optional.of(NOTHING_TO_ANSWER) : tooLong(none.provenance().note());
+    if (refusal.isPresent()) {
+      return refusal;
     }
     course.record(here().get(), new Answer.Absent(none.reason()), none.provenance());
     course.goOn(here().get());
@@ -110,7 +114,8 @@ final class Turn {
         consentFirst()
             .or(() -> notNow(place.get()))
             .or(() -> course.checkFirst(place.get()))
-            .or(() -> Validity.refusal(place.get().field().type(), give.value()));
+            .or(() -> Validity.refusal(place.get().field().type(), give.value()))
+            .or(() -> tooLong(give.provenance().note()));
     if (refusal.isEmpty()) {
       Value kept = Validity.kept(place.get().field().type(), give.value());
       course.record(place.get(), new Answer.Given(kept), give.provenance());
@@ -119,9 +124,9 @@ final class Turn {
   }
 
   private Optional<String> note(String text) {
-    if (text.length() > Validity.LONGEST_NOTE || text.chars().anyMatch(Character::isISOControl)) {
-      return Optional.of(
-          "Please keep a note on one line of at most " + Validity.LONGEST_NOTE + " characters.");
+    Optional<String> tooLong = tooLong(text);
+    if (tooLong.isPresent()) {
+      return tooLong;
     }
     Optional<String> fact =
         before
@@ -139,6 +144,12 @@ final class Turn {
       course.become(course.now().with(before.answers().with(fact.get(), next)));
     }
     return Optional.empty();
+  }
+
+  private static Optional<String> tooLong(String note) {
+    return note.length() <= Validity.LONGEST_NOTE
+        ? Optional.empty()
+        : Optional.of("Please keep a note to at most " + Validity.LONGEST_NOTE + " characters.");
   }
 
   private Optional<String> back() {
@@ -175,23 +186,32 @@ final class Turn {
     if (here().isEmpty()) {
       return Optional.of("There is no question to pass at the moment.");
     }
-    if (here().get().fact().equals(WellKnown.CONSENT_STATE)) {
-      Optional<String> pending = consentFirst();
-      if (pending.isPresent()) {
-        return pending;
-      }
+    if (before.sitting().checks().queue().contains(here().get().fact())) {
+      return Optional.of(
+          "This is asked again for safety, so please answer it."
+              + " \"Rather not say\" is an answer too.");
     }
     course.pass(here().get());
     course.goOn(here().get());
     return Optional.empty();
   }
 
-  private Optional<String> lower(Answers.Lowered lowered) {
+  private Optional<String> lower(Answers.Lowered raw) {
+    Answers.Lowered lowered =
+        new Answers.Lowered(
+            PlainText.of(raw.code()),
+            PlainText.of(raw.by()),
+            PlainText.of(raw.date()),
+            PlainText.of(raw.reason()));
     if (before.asker() != Provenance.By.CLINICIAN) {
       return Optional.of("Only a clinician may lower a stop.");
     }
     if (lowered.by().isBlank() || lowered.date().isBlank() || lowered.reason().isBlank()) {
       return Optional.of("Lowering a stop needs a name, a date and a reason.");
+    }
+    Optional<String> tooLong = tooLong(lowered.by() + lowered.date() + lowered.reason());
+    if (tooLong.isPresent()) {
+      return tooLong;
     }
     course.become(course.now().with(before.answers().lowering(lowered)));
     return Optional.empty();

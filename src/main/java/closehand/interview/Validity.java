@@ -46,7 +46,10 @@ public final class Validity {
     return value instanceof Value.Texts texts ? list(type, texts.words()) : refused(type);
   }
 
-  /** The same value as it is kept: picks in the order of the question, no negative zero. */
+  /**
+   * The same value as it is kept: picks in the order of the question, words without spaces around
+   * them, no negative zero.
+   */
   public static Value kept(FactType type, Value value) {
     if (value instanceof Value.Number number) {
       return new Value.Number(number.value() + 0.0);
@@ -60,14 +63,16 @@ public final class Validity {
       }
       return new Value.Codes(inOrder);
     }
-    return value;
+    if (value instanceof Value.Text text) {
+      return new Value.Text(text.words().strip());
+    }
+    return value instanceof Value.Texts texts
+        ? new Value.Texts(texts.words().stream().map(String::strip).toList())
+        : value;
   }
 
-  /** Whether these words can stand in a file and on a screen: not blank, no control characters. */
-  static boolean fits(String words, int longest) {
-    return !words.isBlank()
-        && words.length() <= longest
-        && words.chars().noneMatch(c -> Character.isISOControl(c) && c != '\n');
+  private static boolean fits(String words, int longest) {
+    return !words.isBlank() && words.length() <= longest && PlainText.isPlain(words);
   }
 
   private static boolean fits(FactType.Amount amount, double value) {
@@ -102,7 +107,7 @@ public final class Validity {
     if (!words.stream().allMatch(w -> fits(w, LONGEST_WORD))) {
       return refused(type);
     }
-    return new HashSet<>(words).size() == words.size()
+    return words.stream().map(String::strip).distinct().count() == words.size()
         ? Optional.empty()
         : Optional.of("The same entry is there twice.");
   }

@@ -24,7 +24,7 @@ public final class Wording {
           Map.entry("/wk", List.of("time a week", "times a week")),
           Map.entry("/min", List.of("time a minute", "times a minute")),
           Map.entry("/(10.s)", List.of("in 10 seconds", "in 10 seconds")),
-          Map.entry("{press}", List.of("press", "presses")),
+          Map.entry("{press}", List.of("tap", "taps")),
           Map.entry("{score}", List.of("", "")),
           Map.entry("1", List.of("", "")),
           Map.entry("deg", List.of("degree", "degrees")),

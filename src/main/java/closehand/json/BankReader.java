@@ -66,7 +66,16 @@ public final class BankReader {
   public record Result(Optional<Bank> bank, List<Problem> problems, BankDraft draft) {}
 
   /**
-   * Reads the bank.
+   * Reads the whole bank.
+   *
+   * @throws IOException if a file is there but cannot be read
+   */
+  public static Result read(BankFiles files) throws IOException {
+    return read(files, Extent.WHOLE);
+  }
+
+  /**
+   * Reads as much of the bank as is wanted.
    *
    * @throws IOException if a file is there but cannot be read
    */

@@ -47,7 +47,7 @@ final class BaseStates {
 
   private static void put(Asked asked, Answer answer, long[] base) {
     if (answer instanceof Answer.Given given) {
-      if (!asked.shape().put(given.value(), base, asked.slot())) {
+      if (!asked.put(given.value(), base)) {
         throw new IllegalArgumentException(
             "the answer is not of the question's kind: " + asked.fact());
       }
@@ -62,7 +62,7 @@ final class BaseStates {
       case UNKNOWN -> {
         base[asked.howSlot()] = How.state(How.NOT_KNOWN);
         if (asked.unknownIsUnsure()) {
-          asked.shape().put(unsure(asked), base, asked.slot());
+          asked.put(unsure(asked), base);
         }
       }
       case DECLINED -> base[asked.howSlot()] = How.state(How.DECLINED);

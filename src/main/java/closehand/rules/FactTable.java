@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 
 /** Every fact and term with its place in the state, which is one array of cell sets. */
@@ -30,6 +31,7 @@ final class FactTable {
   private final Map<String, NumberLine> lines;
   private final Map<String, Asked> asked = new LinkedHashMap<>();
   private final Map<String, Worked> worked = new LinkedHashMap<>();
+  private final Set<String> differenceInputs = new HashSet<>();
   private final Map<Integer, Integer> listedSlots = new HashMap<>();
   private final Worked cleared;
   private int size;
@@ -47,6 +49,12 @@ final class FactTable {
   FactTable(BankView view, List<String> order) {
     this.view = view;
     this.lines = NumberLines.of(view, order);
+    for (Term term : view.terms().values()) {
+      if (term instanceof Term.Computed computed
+          && computed.computation() == Term.Computation.DIFFERENCE) {
+        differenceInputs.addAll(computed.of());
+      }
+    }
     Set<String> gates = gateFacts(view.bank());
     Map<String, List<String>> texts = comparedTexts(view);
     for (Field field : view.fields().values()) {
@@ -99,10 +107,13 @@ final class FactTable {
 
   private Asked place(Field field, boolean gate, List<String> texts) {
     Shape shape = factShape(field, texts);
-    boolean unknownIsUnsure = gate && field.type().option(Asked.UNSURE).isPresent();
-    Asked place =
-        new Asked(asked.size(), field, shape, size, size + shape.width(), unknownIsUnsure);
-    size += shape.width() + 1;
+    int how = size + shape.width();
+    boolean spanned =
+        field.type() instanceof FactType.Amount && differenceInputs.contains(field.fact());
+    OptionalInt span = spanned ? OptionalInt.of(how + 1) : OptionalInt.empty();
+    boolean unsure = gate && field.type().option(Asked.UNSURE).isPresent();
+    Asked place = new Asked(asked.size(), field, shape, size, how, span, unsure);
+    size = how + (spanned ? 3 : 1);
     return place;
   }
 

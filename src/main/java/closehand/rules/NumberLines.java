@@ -17,7 +17,7 @@ import java.util.TreeSet;
 
 /**
  * Cuts the number lines of a bank. Facts and terms that a "largest" or "smallest" ties together
- * share one line, so that such a term is exact; each number of a difference gets a cell of its own.
+ * share one line, so that such a term is exact.
  */
 final class NumberLines {
   private final BankView view;
@@ -77,7 +77,9 @@ final class NumberLines {
         values.put(
             term.id(),
             new Values.Grid(
-                first.minimum() - second.maximum(), first.maximum() - second.minimum(), 0));
+                first.minimum() - second.maximum(),
+                first.maximum() - second.minimum(),
+                Math.max(first.decimals(), second.decimals())));
       }
       case MAXIMUM, MINIMUM -> term.of().forEach(input -> join(term.id(), input));
     }
@@ -102,7 +104,7 @@ final class NumberLines {
       return new Values.Grid(
           inputs.stream().mapToDouble(Values::minimum).min().orElseThrow(),
           inputs.stream().mapToDouble(Values::maximum).max().orElseThrow(),
-          0);
+          inputs.stream().mapToInt(Values::decimals).max().orElseThrow());
     }
     throw new IllegalArgumentException("no number: " + id);
   }
@@ -153,16 +155,15 @@ final class NumberLines {
     }
   }
 
+  /** A term that a difference reads is known by its cells alone, so each number gets one. */
   private void cutDifferences() {
     for (Term term : view.terms().values()) {
       if (term instanceof Term.Computed computed
           && computed.computation() == Computation.DIFFERENCE) {
         for (String input : computed.of()) {
-          Values numbers = domain(input);
-          if (numbers instanceof Values.Grid grid && grid.decimals() > 0) {
-            throw new IllegalArgumentException("a difference needs whole numbers: " + input);
+          if (view.terms().containsKey(input)) {
+            domain(input).upTo(NumberLine.MOST_CELLS).forEach(n -> isolate(input, n));
           }
-          numbers.upTo(NumberLine.MOST_CELLS).forEach(n -> isolate(input, n));
         }
       }
     }

@@ -1,8 +1,10 @@
 package closehand.rules;
 
+import closehand.bank.FactType;
 import closehand.bank.Term;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalInt;
 
 /** Makes computed terms out. */
 final class TermSteps {
@@ -47,15 +49,27 @@ final class TermSteps {
 
   private static TermStep difference(
       int slot, AmountShape shape, Term.Computed term, FactTable table) {
-    String first = term.of().get(0);
-    String second = term.of().get(1);
-    return new Difference(
-        slot,
-        table.slotOf(first),
-        table.slotOf(second),
-        shape.line(),
-        line(first, table),
-        line(second, table));
+    int decimals = 0;
+    List<Difference.Input> inputs = new ArrayList<>();
+    for (String id : term.of()) {
+      inputs.add(input(id, table));
+      decimals = Math.max(decimals, decimals(id, table));
+    }
+    return new Difference(slot, inputs.get(0), inputs.get(1), shape.line(), shape.all(), decimals);
+  }
+
+  private static int decimals(String id, FactTable table) {
+    return table
+        .findAsked(id)
+        .map(a -> a.field().type() instanceof FactType.Amount amount ? amount.decimals() : 0)
+        .orElse(0);
+  }
+
+  private static Difference.Input input(String id, FactTable table) {
+    OptionalInt span = table.findAsked(id).map(Asked::spanSlot).orElse(OptionalInt.empty());
+    return span.isPresent()
+        ? new Difference.Input.Exact(table.slotOf(id), span.getAsInt())
+        : new Difference.Input.ByCell(table.slotOf(id), line(id, table));
   }
 
   private static NumberLine line(String id, FactTable table) {

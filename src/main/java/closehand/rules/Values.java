@@ -1,5 +1,6 @@
 package closehand.rules;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,6 +17,9 @@ sealed interface Values {
 
   /** Largest. */
   double maximum();
+
+  /** Most digits after the point. */
+  int decimals();
 
   /** Each of them in order, but no more than {@code limit} and one. */
   default List<Double> upTo(int limit) {
@@ -88,6 +92,14 @@ sealed interface Values {
   record Points(List<Double> numbers) implements Values {
     public Points {
       numbers = numbers.stream().sorted().distinct().toList();
+    }
+
+    @Override
+    public int decimals() {
+      return numbers.stream()
+          .mapToInt(n -> Math.max(0, BigDecimal.valueOf(n).stripTrailingZeros().scale()))
+          .max()
+          .orElse(0);
     }
 
     @Override

@@ -1,0 +1,37 @@
+package closehand.cli;
+
+import closehand.json.AdviceWriter;
+import closehand.report.SuggestionText;
+import java.io.IOException;
+import java.util.Optional;
+
+/** Prints what answers point to, as text or JSON. */
+final class AdviseCommand {
+  private final Surroundings surroundings;
+  private final Commands.BankOption bank;
+  private final Commands.AnswersOption source;
+
+  AdviseCommand(
+      Surroundings surroundings, Commands.BankOption bank, Commands.AnswersOption source) {
+    this.surroundings = surroundings;
+    this.bank = bank;
+    this.source = source;
+  }
+
+  int run(boolean json) throws IOException {
+    CaseLoading loading = new CaseLoading(surroundings, bank.folder(), source);
+    Optional<Case> found = loading.load();
+    if (found.isEmpty()) {
+      return loading.exitCode();
+    }
+    Pages pages = loading.pages();
+    Case one = found.get();
+    String text =
+        json
+            ? AdviceWriter.write(pages.advise(one.answers()), pages.byGame(one.answers()))
+            : SuggestionText.of(pages.input(one, surroundings.today()), bank.glyphs(surroundings));
+    surroundings.output().print(text);
+    surroundings.output().flush();
+    return ExitCode.DONE;
+  }
+}

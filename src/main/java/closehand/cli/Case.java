@@ -1,0 +1,14 @@
+package closehand.cli;
+
+import closehand.interview.Answers;
+import closehand.interview.Interview;
+import java.util.Optional;
+
+/**
+ * Answers somebody wants advice or a page for.
+ *
+ * @param answers all answers
+ * @param name the case's pseudonym, or empty for a file of answers
+ * @param interview the interview behind them, where there is one
+ */
+record Case(Answers answers, String name, Optional<Interview> interview) {}

@@ -1,0 +1,84 @@
+package closehand.cli;
+
+import closehand.bank.Bank;
+import closehand.bank.Problem;
+import closehand.casefile.CaseFile;
+import closehand.casefile.CaseStore;
+import closehand.interview.Interview;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/** Loads the bank, then the answers of a case or of a file, and says what is wrong with either. */
+final class CaseLoading {
+  private final Surroundings surroundings;
+  private final Optional<Path> bankFolder;
+  private final Commands.AnswersOption source;
+  private Optional<Pages> pages = Optional.empty();
+  private int exitCode = ExitCode.DONE;
+
+  CaseLoading(Surroundings surroundings, Optional<Path> bankFolder, Commands.AnswersOption source) {
+    this.surroundings = surroundings;
+    this.bankFolder = bankFolder;
+    this.source = source;
+  }
+
+  /** The exit code when nothing could be loaded. */
+  int exitCode() {
+    return exitCode;
+  }
+
+  /** What pages are made with; only after something was loaded. */
+  Pages pages() {
+    return pages.orElseThrow();
+  }
+
+  /**
+   * The answers; nothing when they, or the bank, could not be used, which has been said by then.
+   */
+  Optional<Case> load() throws IOException {
+    if (source.answers().isPresent() == source.caseName().isPresent()) {
+      surroundings.error().println("Name one case, or a file with --answers.");
+      exitCode = ExitCode.USAGE;
+      return Optional.empty();
+    }
+    BankSource.Loaded loaded = BankSource.load(bankFolder);
+    if (loaded.bank().isEmpty()) {
+      return refuse(loaded.problems());
+    }
+    Bank bank = loaded.bank().get();
+    pages = Optional.of(new Pages(bank));
+    return source.answers().isPresent()
+        ? flat(bank, source.answers().get())
+        : saved(bank, source.caseName().orElseThrow());
+  }
+
+  private Optional<Case> flat(Bank bank, String file) throws IOException {
+    AnswersSource.Loaded answers = AnswersSource.flat(bank, file, surroundings.input());
+    if (answers.answers().isEmpty()) {
+      return refuse(answers.problems());
+    }
+    Commands.report(answers.problems(), surroundings);
+    return Optional.of(new Case(answers.answers().get(), "", Optional.empty()));
+  }
+
+  private Optional<Case> saved(Bank bank, String name) throws IOException {
+    CaseStore.Opened opened = Cases.in(source.home(), surroundings).open(name, bank);
+    if (opened instanceof CaseStore.Opened.Refused refused) {
+      Optional<Case> nothing = refuse(refused.problems());
+      exitCode = Commands.missing(refused.problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA;
+      return nothing;
+    }
+    CaseFile file = ((CaseStore.Opened.Case) opened).file();
+    Commands.report(file.warnings(), surroundings);
+    Interview interview = file.saved().open(bank.questionnaire());
+    return Optional.of(new Case(interview.answers(), file.saved().name(), Optional.of(interview)));
+  }
+
+  private Optional<Case> refuse(List<Problem> problems) {
+    Commands.report(problems, surroundings);
+    exitCode = ExitCode.BAD_DATA;
+    return Optional.empty();
+  }
+}

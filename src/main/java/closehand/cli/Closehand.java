@@ -1,0 +1,54 @@
+package closehand.cli;
+
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
+
+/**
+ * The front door.
+ *
+ * <p>Whatever goes wrong ends in one plain sentence and an exit code; no stack trace and nothing of
+ * anybody's answers is ever printed.
+ */
+public final class Closehand {
+  private Closehand() {}
+
+  /** Runs one command and ends the process with its exit code. */
+  public static void main(String[] arguments) {
+    int code = run(arguments, Surroundings.ofProcess());
+    System.out.flush();
+    if (code != ExitCode.DONE) {
+      System.exit(code);
+    }
+  }
+
+  /** Runs one command. */
+  static int run(String[] arguments, Surroundings surroundings) {
+    PrintStream error = surroundings.error();
+    try {
+      return Commands.run(arguments, surroundings);
+    } catch (NoSuchFileException e) {
+      error.println("There is no file \"" + Words.clean(e.getFile()) + "\".");
+      return ExitCode.NO_INPUT;
+    } catch (FileSystemException e) {
+      error.println(
+          "The file \""
+              + Words.clean(String.valueOf(e.getFile()))
+              + "\" could not be read or written.");
+      return ExitCode.INPUT_OUTPUT;
+    } catch (IOException e) {
+      error.println("Reading or writing broke off.");
+      return ExitCode.INPUT_OUTPUT;
+    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+      error.println(
+          "Something went wrong inside the program ("
+              + e.getClass().getSimpleName()
+              + " at "
+              + Words.place(e)
+              + ")."
+              + " Saved cases are not touched by this.");
+      return ExitCode.OUR_FAULT;
+    }
+  }
+}

@@ -1,0 +1,88 @@
+package closehand.cli;
+
+import closehand.bank.Bank;
+import closehand.interview.Answers;
+import closehand.interview.Interview;
+import closehand.interview.Provenance;
+import closehand.interview.StillOpen;
+import closehand.report.Change;
+import closehand.report.PageInput;
+import closehand.rules.Advice;
+import closehand.rules.RuleBook;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** Brings answers, advice and what would change it together for the pages. */
+final class Pages {
+  private final Bank bank;
+  private final RuleBook rules;
+
+  Pages(Bank bank) {
+    this.bank = bank;
+    this.rules = RuleBook.of(bank);
+  }
+
+  Bank bank() {
+    return bank;
+  }
+
+  /** What the rules make of the answers, all games together. */
+  Advice advise(Answers answers) {
+    return rules.advise(answers);
+  }
+
+  /** The same for each game alone; empty unless there are several. */
+  Map<Integer, Advice> byGame(Answers answers) {
+    List<Integer> games = rules.games(answers);
+    Map<Integer, Advice> byGame = new TreeMap<>();
+    if (games.size() > 1) {
+      games.forEach(g -> byGame.put(g, rules.advise(answers, g)));
+    }
+    return byGame;
+  }
+
+  /** Everything a page needs, for a case. */
+  PageInput input(Case one, String isoDate) {
+    return one.interview()
+        .map(interview -> input(interview, one.name(), isoDate))
+        .orElseGet(() -> input(one.answers(), one.name(), isoDate));
+  }
+
+  private PageInput input(Answers answers, String caseName, String isoDate) {
+    Interview interview =
+        Interview.reopen(
+            bank.questionnaire(),
+            answers,
+            Interview.Route.CORE,
+            Provenance.By.VOLUNTEER,
+            Optional.empty());
+    return input(interview, caseName, isoDate);
+  }
+
+  /** Everything a page needs, for an interview as it stands. */
+  PageInput input(Interview interview, String caseName, String isoDate) {
+    Answers answers = interview.answers();
+    Set<String> open = new LinkedHashSet<>();
+    for (StillOpen one : interview.open()) {
+      open.add(one.question().id());
+    }
+    return new PageInput(
+        bank,
+        interview.effective(),
+        advise(answers),
+        byGame(answers),
+        changes(answers),
+        open.isEmpty(),
+        List.copyOf(open),
+        caseName,
+        isoDate);
+  }
+
+  private Map<String, List<Change>> changes(Answers answers) {
+    return Map.of();
+  }
+}

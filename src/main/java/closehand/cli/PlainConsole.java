@@ -1,0 +1,97 @@
+package closehand.cli;
+
+import closehand.line.Console;
+import closehand.report.Clean;
+import closehand.report.Glyphs;
+import closehand.report.Wrap;
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The line face's console on standard input and output: plain text, 72 columns, nothing printed
+ * over.
+ */
+final class PlainConsole implements Console {
+  private final BufferedReader input;
+  private final PrintStream output;
+  private final Glyphs glyphs;
+  private final boolean scripted;
+  private int line;
+
+  PlainConsole(
+      Surroundings surroundings, java.io.InputStream input, Glyphs glyphs, boolean scripted) {
+    this.input = new BufferedReader(new InputStreamReader(input, surroundings.characters()));
+    this.output = surroundings.output();
+    this.glyphs = glyphs;
+    this.scripted = scripted;
+  }
+
+  @Override
+  public void say(String paragraph) {
+    print(Wrap.lines("", "", Clean.of(paragraph, glyphs)));
+  }
+
+  @Override
+  public void item(String mark, String text) {
+    String first = " ".repeat(Math.max(0, 3 - mark.length())) + mark + "  ";
+    print(Wrap.lines(first, " ".repeat(first.length()), Clean.of(text, glyphs)));
+  }
+
+  @Override
+  public void lines(List<String> lines) {
+    print(lines);
+  }
+
+  @Override
+  public void gap() {
+    output.print("\n");
+  }
+
+  private void print(List<String> lines) {
+    for (String one : lines) {
+      output.print(one);
+      output.print('\n');
+    }
+  }
+
+  @Override
+  public Optional<String> ask(String prompt) {
+    output.print(prompt);
+    output.flush();
+    try {
+      String typed = next();
+      if (scripted || typed == null) {
+        output.print('\n');
+      }
+      return Optional.ofNullable(typed);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The next line; in a script blank lines and lines that begin with # are passed over. */
+  private @org.jspecify.annotations.Nullable String next() throws IOException {
+    while (true) {
+      String typed = input.readLine();
+      line++;
+      if (typed == null || !scripted || !(typed.isBlank() || typed.startsWith("#"))) {
+        return typed;
+      }
+    }
+  }
+
+  @Override
+  public boolean scripted() {
+    return scripted;
+  }
+
+  @Override
+  public int lineNumber() {
+    return line;
+  }
+}

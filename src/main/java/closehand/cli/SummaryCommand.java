@@ -1,0 +1,88 @@
+package closehand.cli;
+
+import closehand.report.ClinicianPage;
+import closehand.report.Glyphs;
+import closehand.report.PageInput;
+import closehand.report.PlayerPage;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Optional;
+
+/** Writes the page that goes home. */
+final class SummaryCommand {
+  private final Surroundings surroundings;
+  private final Commands.BankOption bank;
+  private final Commands.AnswersOption source;
+
+  SummaryCommand(
+      Surroundings surroundings, Commands.BankOption bank, Commands.AnswersOption source) {
+    this.surroundings = surroundings;
+    this.bank = bank;
+    this.source = source;
+  }
+
+  int run(String reader, Optional<Path> out, Optional<String> date) throws IOException {
+    if (!reader.equals("player") && !reader.equals("clinician")) {
+      return usage("--for is player or clinician.");
+    }
+    if (date.isPresent() && !isDate(date.get())) {
+      return usage("--date is a date such as 2026-11-25.");
+    }
+    CaseLoading loading = new CaseLoading(surroundings, bank.folder(), source);
+    Optional<Case> found = loading.load();
+    if (found.isEmpty()) {
+      return loading.exitCode();
+    }
+    PageInput input = loading.pages().input(found.get(), date.orElseGet(surroundings::today));
+    Glyphs glyphs = bank.glyphs(surroundings);
+    String page =
+        reader.equals("player") ? PlayerPage.of(input, glyphs) : ClinicianPage.of(input, glyphs);
+    return out.isPresent() ? write(page, out.get()) : print(page);
+  }
+
+  private int print(String page) {
+    surroundings.output().print(page);
+    surroundings.output().flush();
+    return ExitCode.DONE;
+  }
+
+  /** Writes a new file; a page that is there already is never written over. */
+  private int write(String page, Path file) {
+    try {
+      Files.write(
+          file, page.getBytes(StandardCharsets.UTF_8), java.nio.file.StandardOpenOption.CREATE_NEW);
+    } catch (FileAlreadyExistsException e) {
+      surroundings
+          .error()
+          .println(
+              "\"" + Words.clean(file.toString()) + "\" is there already. Choose another name.");
+      return ExitCode.CANNOT_CREATE;
+    } catch (IOException e) {
+      surroundings
+          .error()
+          .println("\"" + Words.clean(file.toString()) + "\" could not be written.");
+      return ExitCode.CANNOT_CREATE;
+    }
+    surroundings.error().println("The page is in " + Words.clean(file.toString()) + ".");
+    return ExitCode.DONE;
+  }
+
+  private int usage(String what) {
+    surroundings.error().println(what);
+    return ExitCode.USAGE;
+  }
+
+  private static boolean isDate(String text) {
+    try {
+      LocalDate.parse(text);
+      return true;
+    } catch (DateTimeException e) {
+      return false;
+    }
+  }
+}

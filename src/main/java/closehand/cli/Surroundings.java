@@ -1,0 +1,64 @@
+package closehand.cli;
+
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * The world around one run: what it reads, where it writes, what time it is.
+ *
+ * @param input standard input
+ * @param output results
+ * @param error messages
+ * @param environment environment variables
+ * @param clock the time
+ * @param typed whether a person types at a terminal
+ * @param characters the character set of the terminal
+ */
+record Surroundings(
+    InputStream input,
+    PrintStream output,
+    PrintStream error,
+    Map<String, String> environment,
+    Clock clock,
+    boolean typed,
+    Charset characters) {
+
+  /** The surroundings of this process. */
+  static Surroundings ofProcess() {
+    Charset characters = terminalCharacters();
+    return new Surroundings(
+        System.in,
+        new PrintStream(
+            new java.io.FileOutputStream(java.io.FileDescriptor.out), false, characters),
+        new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.err), true, characters),
+        System.getenv(),
+        Clock.systemDefaultZone(),
+        System.console() != null,
+        characters);
+  }
+
+  private static Charset terminalCharacters() {
+    String name =
+        System.getProperty("stdout.encoding", System.getProperty("native.encoding", "UTF-8"));
+    try {
+      return Charset.forName(name);
+    } catch (IllegalArgumentException e) {
+      return StandardCharsets.UTF_8;
+    }
+  }
+
+  /** Whether only plain ASCII can be shown. */
+  boolean plainAscii() {
+    return !characters.name().toUpperCase(Locale.ROOT).startsWith("UTF");
+  }
+
+  /** Today as an ISO date. */
+  String today() {
+    return java.time.LocalDate.now(clock).toString();
+  }
+}

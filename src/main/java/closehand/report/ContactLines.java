@@ -1,0 +1,30 @@
+package closehand.report;
+
+import closehand.bank.CautionClass;
+import closehand.rules.Warning;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Whom to turn to. */
+final class ContactLines {
+  private ContactLines() {}
+
+  /** Whom to ask what, the urgent things first. */
+  static List<Piece> of(PageInput input) {
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Gap());
+    pieces.add(
+        Paragraph.headed(
+            "Whom to ask.",
+            "About your health: your own doctor, nurse or clinic. In an emergency: the emergency"
+                + " number. About kit, loans and this page: the person who went through the"
+                + " questions with you."));
+    for (Warning warning : input.together().cautions()) {
+      String contact = warning.caution().contact();
+      if (warning.cautionClass() == CautionClass.CARE && KeyActions.isUrgent(contact)) {
+        pieces.add(Paragraph.item(Phrases.bare(warning.caution().title()) + ": " + contact));
+      }
+    }
+    return pieces;
+  }
+}

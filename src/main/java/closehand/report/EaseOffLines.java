@@ -1,0 +1,31 @@
+package closehand.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The signs that mean ease off, and what to do then. */
+final class EaseOffLines {
+  private EaseOffLines() {}
+
+  /** The fixed list, then what this player stops for besides. */
+  static List<Piece> of(PageInput input, Room room) {
+    String first =
+        "Pain up by 2; pain still there after 2 hours; tingling or numbness; swelling; skin mark"
+            + " that stays more than 30 minutes; hand shaking more than usual; worse next day.";
+    String then =
+        "Any of these: stop, rest, shorten next time. More than a day, or anything sudden: get"
+            + " medical advice.";
+    List<String> own =
+        Sayings.tellingFirst(input.together(), "stop").stream()
+            .filter(s -> !s.startsWith("Ease off"))
+            .limit(room.sayings())
+            .toList();
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Gap());
+    pieces.add(Paragraph.headed("Ease off when you notice.", first + " " + then));
+    if (!own.isEmpty()) {
+      pieces.add(Paragraph.of("For you also: " + String.join(" ", own)));
+    }
+    return pieces;
+  }
+}

@@ -1,0 +1,77 @@
+package closehand.report;
+
+import closehand.bank.Bank;
+import closehand.bank.FactType;
+import closehand.bank.Field;
+import closehand.bank.Option;
+import closehand.bank.Questionnaire;
+import closehand.interview.Answers;
+import closehand.interview.Value;
+import closehand.interview.Wording;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The answers as the pages need them. */
+final class Facts {
+  private final Map<String, Field> fields;
+  private final Answers answers;
+
+  Facts(Questionnaire questionnaire, Answers answers) {
+    this.fields = questionnaire.fieldsByFact();
+    this.answers = answers;
+  }
+
+  /** The number given, if one was. */
+  OptionalDouble number(String fact) {
+    return answers.value(fact).orElse(null) instanceof Value.Number number
+        ? OptionalDouble.of(number.value())
+        : OptionalDouble.empty();
+  }
+
+  /** Whether this option was picked. */
+  boolean is(String fact, String code) {
+    return answers.value(fact).orElse(null) instanceof Value.Code given
+        && given.code().equals(code);
+  }
+
+  /** The words given, if there are any. */
+  Optional<String> text(String fact) {
+    return answers
+        .value(fact)
+        .filter(v -> v instanceof Value.Text)
+        .map(v -> ((Value.Text) v).words().strip())
+        .filter(w -> !w.isEmpty());
+  }
+
+  /** The answer in words, where a value was given. */
+  Optional<String> words(String fact) {
+    Field field = fields.get(fact);
+    return field == null
+        ? Optional.empty()
+        : answers.value(fact).map(v -> Wording.of(field.type(), v));
+  }
+
+  /** The words of the options picked, without "none of these". */
+  List<String> picked(String fact) {
+    Field field = fields.get(fact);
+    if (field == null || !(answers.value(fact).orElse(null) instanceof Value.Codes codes)) {
+      return List.of();
+    }
+    List<String> words = new ArrayList<>();
+    for (String code : codes.codes()) {
+      FactType type = field.type();
+      type.option(code).filter(o -> !o.exclusive()).map(Option::display).ifPresent(words::add);
+    }
+    return words;
+  }
+
+  /** The code of the kind of game in this place, from 1, if there is a game. */
+  Optional<String> genre(Bank bank, int slot) {
+    return answers.value("games." + slot + ".genre").orElse(null) instanceof Value.Code code
+        ? Optional.of(code.code()).filter(g -> bank.game(g).isPresent())
+        : Optional.empty();
+  }
+}

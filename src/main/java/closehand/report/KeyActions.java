@@ -1,0 +1,60 @@
+package closehand.report;
+
+import closehand.bank.Caution;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** The actions of a caution that no short page may leave out. */
+final class KeyActions {
+  private static final String EMERGENCY = "emergency number";
+
+  /** Opposite things to do at once, for signs that are easily mixed up. */
+  private static final List<String> AT_ONCE = List.of("lean back", "sit up");
+
+  private KeyActions() {}
+
+  /**
+   * The first action, then what to do at once where there is something, then when to call the
+   * emergency number unless the contact says so already.
+   *
+   * @param said what to do at once that the page has said already; what this caution adds is added
+   */
+  static List<String> of(Caution caution, Set<String> said) {
+    List<String> key = new ArrayList<>();
+    caution.actions().stream().findFirst().ifPresent(key::add);
+    for (String phrase : AT_ONCE) {
+      if (has(caution, phrase) && said.add(phrase)) {
+        add(key, caution, phrase);
+      }
+    }
+    if (!isUrgent(caution.contact())) {
+      add(key, caution, EMERGENCY);
+    }
+    return key;
+  }
+
+  /** Whether a caution has more to say than what a short line holds. */
+  static boolean hasUrgent(Caution caution) {
+    return isUrgent(caution.contact()) || of(caution, new HashSet<>()).size() > 1;
+  }
+
+  /** Whether these words send somebody to emergency help. */
+  static boolean isUrgent(String words) {
+    return words.contains(EMERGENCY);
+  }
+
+  private static boolean has(Caution caution, String phrase) {
+    return caution.actions().stream().anyMatch(a -> a.toLowerCase(Locale.ROOT).contains(phrase));
+  }
+
+  private static void add(List<String> key, Caution caution, String phrase) {
+    caution.actions().stream()
+        .filter(a -> a.toLowerCase(Locale.ROOT).contains(phrase))
+        .findFirst()
+        .filter(a -> !key.contains(a))
+        .ifPresent(key::add);
+  }
+}

@@ -1,0 +1,53 @@
+package closehand.report;
+
+import closehand.bank.Bank;
+import closehand.interview.Answers;
+import closehand.rules.Advice;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Everything a page is made from.
+ *
+ * @param bank the bank the interview was held with
+ * @param answers the answers that apply
+ * @param together the advice for all wanted games at once
+ * @param byGame the advice for each game alone, by its place from 1; may be empty
+ * @param changes what would change each approach, by its id, most telling first; may be empty
+ * @param finished whether nothing more is to be asked
+ * @param openQuestions ids of the questions still open, or facts of theirs, in the order asked
+ * @param caseName the player's pseudonym; may be empty
+ * @param isoDate the day of the page, such as {@code 2026-11-25}
+ */
+public record PageInput(
+    Bank bank,
+    Answers answers,
+    Advice together,
+    Map<Integer, Advice> byGame,
+    Map<String, List<Change>> changes,
+    boolean finished,
+    List<String> openQuestions,
+    String caseName,
+    String isoDate) {
+  public PageInput {
+    byGame = java.util.Collections.unmodifiableMap(new TreeMap<>(byGame));
+    changes = Map.copyOf(changes);
+    openQuestions = List.copyOf(openQuestions);
+  }
+
+  /** The answers with their questions. */
+  Facts facts() {
+    return new Facts(bank.questionnaire(), answers);
+  }
+
+  /** What would change this approach; empty where nothing is known. */
+  List<Change> changesOf(String approach) {
+    return changes.getOrDefault(approach, List.of());
+  }
+
+  /** Whether a caution with this code stands. */
+  boolean warns(String code) {
+    return together.cautions().stream().anyMatch(w -> w.caution().code().equals(code));
+  }
+}

@@ -1,0 +1,56 @@
+package closehand.report;
+
+import java.util.List;
+
+/** Small changes to words, so that they fit into a sentence. */
+final class Phrases {
+  private Phrases() {}
+
+  /** The words with a small first letter, unless they begin with a name or with "I". */
+  static String lower(String words) {
+    boolean sentence =
+        words.length() > 1
+            && Character.isUpperCase(words.charAt(0))
+            && (Character.isLowerCase(words.charAt(1)) || words.startsWith("A "));
+    return sentence ? Character.toLowerCase(words.charAt(0)) + words.substring(1) : words;
+  }
+
+  /** The words with a capital first letter. */
+  static String upper(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  /** The words without a full stop at the end. */
+  static String bare(String words) {
+    String text = words.strip();
+    return text.endsWith(".") ? text.substring(0, text.length() - 1) : text;
+  }
+
+  /** The words with a full stop at the end, unless they end a sentence already. */
+  static String sentence(String words) {
+    String text = words.strip();
+    return text.endsWith(".") || text.endsWith("?") || text.endsWith("!") ? text : text + ".";
+  }
+
+  /** The words joined by semicolons, each but the first with a small first letter. */
+  static String listed(List<String> words) {
+    StringBuilder list = new StringBuilder();
+    for (String word : words) {
+      list.append(list.isEmpty() ? word : "; " + lower(word));
+    }
+    return list.toString();
+  }
+
+  /** "one", "one and two", "one, two and three". */
+  static String and(List<String> words) {
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+  }
+
+  /** "1 question", "2 questions". */
+  static String count(int number, String one) {
+    return number + " " + one + (number == 1 ? "" : "s");
+  }
+}

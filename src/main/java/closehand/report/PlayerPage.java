@@ -1,0 +1,55 @@
+package closehand.report;
+
+import closehand.bank.CautionClass;
+import closehand.rules.Warning;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The page the player takes home: one sheet of paper, in plain words. */
+public final class PlayerPage {
+  private PlayerPage() {}
+
+  /** The page as text. Where the session must end, it holds the notice that says so alone. */
+  public static String of(PageInput input, Glyphs glyphs) {
+    List<Warning> ending =
+        input.together().stops().stream()
+            .filter(s -> s.cautionClass() == CautionClass.STOP_ALL)
+            .toList();
+    if (!ending.isEmpty()) {
+      return StopNotice.of(ending, glyphs);
+    }
+    if (input.together().withheld()) {
+      return Sheet.text(withheld(input, glyphs), glyphs);
+    }
+    return Sheet.text(Room.fitting(room -> pieces(input, room, glyphs), glyphs), glyphs);
+  }
+
+  private static List<Piece> withheld(PageInput input, Glyphs glyphs) {
+    List<Piece> pieces = new ArrayList<>(TitleLines.of("Ideas for your game controls", input));
+    input.together().stops().forEach(stop -> pieces.addAll(StopNotice.pieces(stop)));
+    pieces.addAll(GoalLines.of(input, glyphs));
+    pieces.add(new Heading("What to try"));
+    pieces.add(
+        Paragraph.of(
+            "Suggestions come after medical review. Your answers are kept, so nothing has to be"
+                + " asked twice."));
+    pieces.addAll(FooterLines.of(input));
+    return pieces;
+  }
+
+  private static List<Piece> pieces(PageInput input, Room room, Glyphs glyphs) {
+    List<Piece> pieces = new ArrayList<>(TitleLines.of("Ideas for your game controls", input));
+    pieces.addAll(TitleLines.provisionalLine(input));
+    pieces.addAll(CautionLines.of(input));
+    pieces.addAll(GoalLines.of(input, glyphs));
+    pieces.addAll(SettingLines.of(input, room));
+    pieces.addAll(TryLines.of(input, room, glyphs));
+    pieces.addAll(RuledOutLines.of(input, room));
+    pieces.addAll(StartLines.of(input, room));
+    pieces.addAll(PaceLines.of(input, room));
+    pieces.addAll(EaseOffLines.of(input, room));
+    pieces.addAll(ContactLines.of(input));
+    pieces.addAll(FooterLines.of(input));
+    return pieces;
+  }
+}

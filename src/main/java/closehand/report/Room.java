@@ -1,0 +1,54 @@
+package closehand.report;
+
+import java.util.List;
+import java.util.function.Function;
+
+/**
+ * How much of everything a page for the player holds.
+ *
+ * @param ideas ideas told in full
+ * @param reasons reasons for an idea
+ * @param tips sentences on setting up an idea
+ * @param gameSettings settings of the wanted games
+ * @param sayings sentences under each topic of advice
+ * @param ruledOut reasons for which ideas were ruled out
+ * @param lists whether settings stand in a list of their own
+ */
+record Room(
+    int ideas, int reasons, int tips, int gameSettings, int sayings, int ruledOut, boolean lists) {
+
+  /** Lines of one A4 page in a type of 11 points. */
+  static final int ONE_PAGE = 66;
+
+  /** Lines of one A4 page in the smallest type that is still easy to read. */
+  static final int FULL_PAGE = 80;
+
+  private static final List<Room> FROM_ROOMY_TO_TIGHT =
+      List.of(
+          new Room(4, 3, 2, 6, 4, 6, true),
+          new Room(4, 2, 1, 5, 3, 4, true),
+          new Room(4, 1, 1, 4, 2, 4, true),
+          new Room(3, 1, 1, 4, 2, 3, true),
+          new Room(3, 1, 0, 3, 1, 2, false),
+          new Room(2, 1, 0, 3, 1, 2, false));
+
+  /**
+   * The roomiest page that fits 66 lines; failing that, the roomiest that fits 80; failing that,
+   * the tightest.
+   */
+  static List<Piece> fitting(Function<Room, List<Piece>> page, Glyphs glyphs) {
+    List<Piece> last = List.of();
+    List<Piece> full = List.of();
+    for (Room room : FROM_ROOMY_TO_TIGHT) {
+      last = page.apply(room);
+      int lines = Sheet.lines(last, glyphs).size();
+      if (lines <= ONE_PAGE) {
+        return last;
+      }
+      if (full.isEmpty() && lines <= FULL_PAGE) {
+        full = last;
+      }
+    }
+    return full.isEmpty() ? last : full;
+  }
+}

@@ -1,0 +1,82 @@
+package closehand.report;
+
+import closehand.bank.Condition;
+import closehand.bank.Rule;
+import closehand.rules.Advice;
+import closehand.rules.Finding;
+import closehand.rules.Outcome;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The sentences that firing rules bring to a page. */
+final class Sayings {
+  private Sayings() {}
+
+  /** The rules that fire, in rule order. */
+  static List<Finding> firing(Advice advice) {
+    return advice.findings().stream().filter(f -> f.outcome() == Outcome.TRUE).toList();
+  }
+
+  /** All sentences on this topic, in rule order. */
+  static List<String> all(Advice advice, String topic) {
+    return on(topic, firing(advice));
+  }
+
+  /**
+   * Sentences on this topic from rules about this player: first those of rules that bring nothing
+   * but advice, then those of rules that also raise a caution or rule something out (the page says
+   * much the same there).
+   */
+  static List<String> tellingFirst(Advice advice, String topic) {
+    List<Finding> sorted = aboutThePlayer(advice);
+    sorted.sort(Comparator.comparing((Finding f) -> saysMore(f.rule())));
+    return on(topic, sorted);
+  }
+
+  /**
+   * Sentences on this topic from rules about this player, the last rules of the bank first: those
+   * are about how to begin.
+   */
+  static List<String> lastFirst(Advice advice, String topic) {
+    List<Finding> findings = aboutThePlayer(advice);
+    Collections.reverse(findings);
+    return on(topic, findings);
+  }
+
+  /**
+   * Sentences on this topic that these rules bring, without repeats; what a rule says of several
+   * fingers or both sides is said once.
+   */
+  static List<String> on(String topic, List<Finding> findings) {
+    Map<String, List<String>> alike = new LinkedHashMap<>();
+    for (Finding finding : findings) {
+      List<Rule.Advice> advice = finding.rule().effects().advice();
+      for (int i = 0; i < advice.size(); i++) {
+        if (advice.get(i).topic().equals(topic)) {
+          alike
+              .computeIfAbsent(finding.rule().id() + " " + i, k -> new ArrayList<>())
+              .add(advice.get(i).say());
+        }
+      }
+    }
+    Set<String> sentences = new LinkedHashSet<>();
+    alike.values().forEach(same -> sentences.addAll(Merged.sentences(same)));
+    return List.copyOf(sentences);
+  }
+
+  private static List<Finding> aboutThePlayer(Advice advice) {
+    List<Finding> findings = new ArrayList<>(firing(advice));
+    findings.removeIf(f -> f.rule().when() instanceof Condition.Always);
+    return findings;
+  }
+
+  private static boolean saysMore(Rule rule) {
+    return !rule.effects().cautions().isEmpty() || !rule.effects().exclude().isEmpty();
+  }
+}

@@ -1,0 +1,41 @@
+package closehand.report;
+
+import closehand.bank.Source;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+
+/** What the page rests on, and how far that was checked. */
+final class SourceLines {
+  private SourceLines() {}
+
+  /** The standing of the content, then every source used. */
+  static List<Piece> of(PageInput input) {
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Heading("What this rests on"));
+    pieces.add(
+        Paragraph.of(
+            "The content is rules of thumb. No published method used here was made for disabled"
+                + " players, and no rule has been tested with them. A licensed clinician reviews"
+                + " the page before use. It suggests; it finds no cause and gives no score of a"
+                + " person."));
+    Set<String> used = BasisWords.used(input);
+    for (Source source : input.bank().sources()) {
+      if (used.contains(source.id())) {
+        pieces.add(
+            Paragraph.item(
+                source.id()
+                    + ": "
+                    + Phrases.sentence(source.reference())
+                    + " Status: "
+                    + Phrases.sentence(source.status())));
+      }
+    }
+    List<String> other =
+        used.stream().filter(u -> input.bank().source(u).isEmpty()).sorted().toList();
+    if (!other.isEmpty()) {
+      pieces.add(Paragraph.item("Without a published source: " + String.join(", ", other) + "."));
+    }
+    return pieces;
+  }
+}

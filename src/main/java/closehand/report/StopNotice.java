@@ -1,0 +1,56 @@
+package closehand.report;
+
+import closehand.bank.CautionClass;
+import closehand.rules.Warning;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A stop in full: what it is, what to do, whom to ask. Kind, without colour, and impossible to
+ * miss.
+ */
+public final class StopNotice {
+  private static final int MOST_REASONS = 2;
+
+  private StopNotice() {}
+
+  /** The notice of one stop as text. */
+  public static String of(Warning stop, Glyphs glyphs) {
+    return of(List.of(stop), glyphs);
+  }
+
+  /** The notices of several stops as text, in the order given. */
+  public static String of(List<Warning> stops, Glyphs glyphs) {
+    List<Piece> pieces = new ArrayList<>();
+    stops.forEach(stop -> pieces.addAll(pieces(stop)));
+    return Sheet.text(pieces, glyphs);
+  }
+
+  /** The notice of one stop. */
+  static List<Piece> pieces(Warning stop) {
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Heading(opening(stop.cautionClass()) + stop.caution().title()));
+    pieces.add(Paragraph.of(stop.caution().message()));
+    int place = 0;
+    for (String action : stop.caution().actions()) {
+      pieces.add(Paragraph.numbered(++place, action));
+    }
+    if (!stop.caution().contact().isEmpty()) {
+      pieces.add(Paragraph.of("Whom to ask: " + stop.caution().contact()));
+    }
+    List<String> reasons = Reasons.sentences(stop.because(), MOST_REASONS);
+    if (!reasons.isEmpty()) {
+      pieces.add(Paragraph.of("Why you see this: " + String.join(" ", reasons)));
+    }
+    return pieces;
+  }
+
+  private static String opening(CautionClass stop) {
+    return switch (stop) {
+      case STOP_ALL -> "Stop. ";
+      case STOP_TASKS -> "Stop. No tasks for now. ";
+      case STOP_PART -> "Stop for this part of your body. ";
+      case CARE, NOTE -> "Take care. ";
+    };
+  }
+}

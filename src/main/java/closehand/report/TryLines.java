@@ -1,0 +1,104 @@
+package closehand.report;
+
+import closehand.bank.Approach;
+import closehand.rules.Finding;
+import closehand.rules.Standing;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** What to try, best first, on the player's page. Settings have a part of their own. */
+final class TryLines {
+  /** The family of approaches that are nothing but settings. */
+  static final String SETTINGS = "settings";
+
+  private static final int INDENT = 3;
+  private static final int MOST_OTHERS = 5;
+
+  private final PageInput input;
+  private final Room room;
+  private final Glyphs glyphs;
+  private final List<Piece> pieces = new ArrayList<>();
+  private final Set<String> tipsGiven = new HashSet<>();
+
+  private TryLines(PageInput input, Room room, Glyphs glyphs) {
+    this.input = input;
+    this.room = room;
+    this.glyphs = glyphs;
+  }
+
+  /** The first ideas in full, the others by name. */
+  static List<Piece> of(PageInput input, Room room, Glyphs glyphs) {
+    return new TryLines(input, room, glyphs).all();
+  }
+
+  private List<Piece> all() {
+    List<Standing> ideas = new ArrayList<>(input.together().suggestions());
+    ideas.removeIf(s -> s.approach().family().equals(SETTINGS));
+    pieces.add(
+        new Heading(
+            input.together().forReview()
+                ? "Draft for a clinician to review: what to try, in this order"
+                : "What to try, in this order"));
+    if (ideas.isEmpty()) {
+      pieces.add(
+          Paragraph.of("Nothing yet. The answers so far do not point to one way of playing."));
+    }
+    int full = Math.min(room.ideas(), ideas.size());
+    for (int i = 0; i < full; i++) {
+      idea(i + 1, ideas.get(i));
+    }
+    if (ideas.size() > full) {
+      pieces.add(Paragraph.of(others(ideas.subList(full, ideas.size()))));
+    }
+    return pieces;
+  }
+
+  private static String others(List<Standing> others) {
+    int named = Math.min(MOST_OTHERS, others.size());
+    String more = others.size() > named ? " Ask about " + (others.size() - named) + " more." : "";
+    return "Also worth trying: " + briefs(others.subList(0, named)) + more;
+  }
+
+  private void idea(int place, Standing idea) {
+    Approach approach = idea.approach();
+    Approach.Words words = approach.words();
+    pieces.add(Paragraph.numbered(place, Phrases.bare(words.name()) + ". " + words.summary()));
+    under(
+        reasons("Suggested because: ", idea.inFavour(), approach),
+        reasons("Against it: ", idea.against(), approach),
+        ChangeWords.brief(input.bank().questionnaire(), input.changesOf(approach.id()), glyphs));
+    under(
+        words.borrow(),
+        KitWords.effortAndCost(input.bank(), approach),
+        approach.needsMount() ? "Placing it: " + words.mounting() : "",
+        tips(idea));
+  }
+
+  private String reasons(String lead, List<Finding> findings, Approach approach) {
+    return led(lead, Reasons.weightiest(findings, approach.id(), room.reasons()));
+  }
+
+  private String tips(Standing idea) {
+    List<String> tips = new ArrayList<>(Sayings.on("setup", idea.inFavour()));
+    tips.removeIf(tip -> !tipsGiven.add(tip));
+    return led("Tip: ", tips.subList(0, Math.min(room.tips(), tips.size())));
+  }
+
+  private static String led(String lead, List<String> sentences) {
+    return sentences.isEmpty() ? "" : lead + String.join(" ", sentences);
+  }
+
+  private void under(String... sentences) {
+    String text = String.join(" ", List.of(sentences).stream().filter(s -> !s.isEmpty()).toList());
+    if (!text.isEmpty()) {
+      pieces.add(Paragraph.indented(INDENT, text));
+    }
+  }
+
+  /** The short names of approaches in one sentence. */
+  static String briefs(List<Standing> standings) {
+    return Phrases.listed(standings.stream().map(s -> s.approach().words().brief()).toList()) + ".";
+  }
+}

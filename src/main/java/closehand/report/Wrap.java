@@ -1,0 +1,92 @@
+package closehand.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks a text into lines at spaces. */
+public final class Wrap {
+  /** Columns of every page; fits A4 paper in a type large enough to read. */
+  public static final int WIDTH = 72;
+
+  /** The narrowest room for text; less would only happen by a mistake in the calling code. */
+  private static final int LEAST_ROOM = 8;
+
+  private final String hang;
+  private final List<String> lines = new ArrayList<>();
+  private final StringBuilder line = new StringBuilder();
+  private int column;
+  private boolean lineHasWords;
+
+  private Wrap(String first, String hang) {
+    this.hang = hang;
+    line.append(first);
+    column = count(first);
+  }
+
+  /**
+   * Lines of at most {@link #WIDTH} code points without trailing spaces.
+   *
+   * @param first stands before the text on the first line
+   * @param hang stands before it on the others
+   * @param text already clean; a word longer than a line is cut
+   */
+  public static List<String> lines(String first, String hang, String text) {
+    if (Math.max(count(first), count(hang)) > WIDTH - LEAST_ROOM) {
+      throw new IllegalArgumentException("no room left for the text");
+    }
+    Wrap wrap = new Wrap(first, hang);
+    for (int from = 0; from < text.length(); ) {
+      int to = text.indexOf(' ', from);
+      int end = to < 0 ? text.length() : to;
+      wrap.add(text.substring(from, end));
+      from = end + 1;
+    }
+    return wrap.finished();
+  }
+
+  private void add(String word) {
+    if (word.isEmpty()) {
+      return;
+    }
+    int length = count(word);
+    int gap = lineHasWords ? 1 : 0;
+    if (lineHasWords && column + gap + length > WIDTH) {
+      breakLine();
+      gap = 0;
+    }
+    if (column + gap + length > WIDTH) {
+      addInParts(word);
+      return;
+    }
+    line.append(gap == 1 ? " " : "").append(word);
+    column += gap + length;
+    lineHasWords = true;
+  }
+
+  private void addInParts(String word) {
+    int cut = word.offsetByCodePoints(0, WIDTH - column);
+    line.append(word, 0, cut);
+    breakLine();
+    add(word.substring(cut));
+  }
+
+  private void breakLine() {
+    lines.add(line.toString().stripTrailing());
+    line.setLength(0);
+    line.append(hang);
+    column = count(hang);
+    lineHasWords = false;
+  }
+
+  private List<String> finished() {
+    String last = line.toString().stripTrailing();
+    if (lineHasWords || (lines.isEmpty() && !last.isEmpty())) {
+      lines.add(last);
+    }
+    return lines;
+  }
+
+  private static int count(String text) {
+    return text.codePointCount(0, text.length());
+  }
+}
