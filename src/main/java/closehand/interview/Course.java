@@ -7,9 +7,11 @@ import java.util.Optional;
 /** Moves an interview from field to field within one turn. */
 final class Course {
   private Interview now;
+  private Enablement enablement;
 
   Course(Interview now) {
     this.now = now;
+    this.enablement = Enablement.of(now.outline(), now.answers());
   }
 
   Interview now() {
@@ -230,6 +232,9 @@ final class Course {
   }
 
   private Walk walk() {
-    return new Walk(now);
+    if (!enablement.isOf(now.answers())) {
+      enablement = Enablement.of(now.outline(), now.answers());
+    }
+    return new Walk(now, enablement);
   }
 }
