@@ -187,6 +187,28 @@ final class FhirExtensions {
             v -> v instanceof JsonValue.Str text ? Optional.of(text.value()) : Optional.empty());
   }
 
+  /**
+   * The text in this member of the extension with this address, which {@link #check} need not know.
+   */
+  Optional<String> textOf(String url, String member) {
+    for (JsonValue value : values) {
+      if (value instanceof JsonValue.Obj object && isAddress(object, url)) {
+        Optional<JsonValue> found = object.member(member);
+        if (found.orElse(null) instanceof JsonValue.Str text) {
+          return Optional.of(text.value());
+        }
+        problems.add(
+            Problem.error(
+                found.map(JsonValue::where).orElse(object.where()),
+                "wrong-type",
+                "This extension needs the text \"" + member + "\".",
+                ""));
+        return Optional.empty();
+      }
+    }
+    return Optional.empty();
+  }
+
   /** The number, or empty where there is none. */
   Optional<Double> numberOf(String url) {
     return value(url)
