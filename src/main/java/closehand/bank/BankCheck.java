@@ -11,12 +11,23 @@ import java.util.List;
 public final class BankCheck {
   private BankCheck() {}
 
-  /** Every problem, each once, in the order of the files. */
+  /** Every problem of a bank that was read without one, each once. */
   public static List<Problem> check(Bank bank) {
+    return check(bank, Doubt.NONE);
+  }
+
+  /**
+   * Every problem, each once, except those that only follow from what could not be read.
+   *
+   * @param doubt what could not be read
+   */
+  public static List<Problem> check(Bank bank, Doubt doubt) {
     List<Problem> problems = new ArrayList<>();
-    new QuestionnaireCheck(bank.questionnaire(), problems).check();
-    new RuleCheck(bank, new FactKinds(bank), problems).check();
-    new CatalogueCheck(bank, problems).check();
+    FactKinds kinds = new FactKinds(bank, doubt);
+    new QuestionnaireCheck(bank.questionnaire(), doubt, problems).check();
+    new TermCheck(bank, kinds, problems).check();
+    new RuleCheck(bank, kinds, doubt, problems).check();
+    new CatalogueCheck(bank, doubt, problems).check();
     return problems.stream().distinct().toList();
   }
 }

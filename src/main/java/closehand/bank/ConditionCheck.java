@@ -26,12 +26,10 @@ final class ConditionCheck {
   void check(Condition condition) {
     if (condition instanceof Condition.Test test) {
       test(test);
-    } else if (condition instanceof Condition.Not not) {
-      check(not.part());
     } else if (condition instanceof Condition.AnyGame any) {
-      game(any.part());
+      game(any.part(), any.where());
     } else if (condition instanceof Condition.EveryGame every) {
-      game(every.part());
+      game(every.part(), every.where());
     } else {
       parts(condition).forEach(this::check);
     }
@@ -39,10 +37,7 @@ final class ConditionCheck {
 
   /** Whether the condition or any part of it asks how something is known. */
   static boolean asksHow(Condition condition) {
-    if (condition instanceof Condition.Test test) {
-      return test.operator().equals("how");
-    }
-    return parts(condition).stream().anyMatch(ConditionCheck::asksHow);
+    return tests(condition).stream().anyMatch(t -> t.operator().equals("how"));
   }
 
   /** Every comparison in the condition. */
@@ -74,119 +69,225 @@ final class ConditionCheck {
     return condition instanceof Condition.EveryGame every ? List.of(every.part()) : List.of();
   }
 
-  private void game(Condition part) {
-    boolean before = inGame;
+  private void game(Condition part, Where where) {
+    if (inGame) {
+      report(
+          where,
+          "condition-shape",
+          "A condition about games stands inside another one.",
+          "Put the two side by side.");
+      return;
+    }
     inGame = true;
     check(part);
-    inGame = before;
+    inGame = false;
   }
 
   private void test(Condition.Test test) {
     if (!kinds.known(test.fact())) {
-      report(
-          test.factWhere(),
-          "unknown-fact",
-          "\"" + test.fact() + "\" is neither asked nor worked out in this bank.",
-          Hint.didYouMean(test.fact(), kinds.names()));
+      if (kinds.complete()) {
+        report(
+            test.factWhere(),
+            "unknown-fact",
+            "\"" + test.fact() + "\" is neither asked nor worked out in this bank.",
+            Hint.didYouMean(test.fact(), kinds.names()));
+      }
       return;
     }
-    if (test.fact().startsWith("game.") && !inGame) {
+    if (test.fact().startsWith(FactKinds.GAME) && !inGame) {
       report(
           test.factWhere(),
           "condition-shape",
           "\"" + test.fact() + "\" needs anyGame or everyGame around it.",
-          "");
+          "Or name one game, such as games.1.genre.");
+      return;
     }
     if (test.operator().equals("how")) {
-      codes(test.value(), KNOWLEDGE, "how something is known");
-    } else if (test.fact().equals(FactKinds.CLEARED)) {
-      needs(test, List.of("has"));
-      codes(test.value(), kinds.cautions(), "a caution");
-    } else if (kinds.term(test.fact()).orElse(null) instanceof Term.Derived) {
-      needs(test, List.of("is"));
-      flag(test.value());
-    } else if (kinds.range(test.fact()).isPresent() && ORDER.contains(test.operator())) {
-      threshold(test);
+      how(test);
+    } else if (kinds.judged(test.fact())) {
+      compared(test);
+    }
+  }
+
+  private void how(Condition.Test test) {
+    if (kinds.fact(test.fact()).isEmpty()) {
+      report(
+          test.operatorWhere(),
+          "wrong-op",
+          "\"" + test.fact() + "\" is not asked, so nobody can say how it is known.",
+          "Name the question behind it.");
     } else {
-      kinds.fact(test.fact()).ifPresentOrElse(type -> asked(test, type), () -> needs(test, ORDER));
+      list(test, KNOWLEDGE, "a way of knowing something");
+    }
+  }
+
+  private void compared(Condition.Test test) {
+    if (test.fact().equals(FactKinds.CLEARED)) {
+      if (fits(test, List.of("has")) && kinds.cautions().isPresent()) {
+        one(test, kinds.cautions().get(), "a caution");
+      }
+    } else if (kinds.term(test.fact()).orElse(null) instanceof Term.Derived) {
+      yesNo(test);
+    } else if (kinds.span(test.fact()).isPresent() && ORDER.contains(test.operator())) {
+      threshold(test, kinds.span(test.fact()).get());
+    } else {
+      kinds.fact(test.fact()).ifPresentOrElse(type -> asked(test, type), () -> fits(test, ORDER));
     }
   }
 
   private void asked(Condition.Test test, FactType type) {
     if (type instanceof FactType.YesNo) {
-      needs(test, List.of("is"));
-      flag(test.value());
+      yesNo(test);
     } else if (type instanceof FactType.Amount) {
-      needs(test, ORDER);
+      fits(test, ORDER);
     } else if (type instanceof FactType.OneOf one) {
-      needs(test, one.isScale() ? List.of("<", "<=", ">", ">=", "is", "in") : List.of("is", "in"));
-      codes(test.value(), codesOf(type), "an answer of \"" + test.fact() + "\"");
+      choice(test, one);
     } else if (type instanceof FactType.SeveralOf) {
-      needs(test, List.of("has"));
-      codes(test.value(), codesOf(type), "an answer of \"" + test.fact() + "\"");
+      if (fits(test, List.of("has"))) {
+        one(test, codesOf(type), answerOf(test));
+      }
     } else {
       report(
           test.factWhere(),
           "wrong-op",
-          "Free words cannot be compared.",
+          "\"" + test.fact() + "\" is answered in free words, which cannot be compared.",
           "Ask a question with answers to pick from.");
     }
+    otherGames(test, type);
+  }
+
+  /** A condition about "any game" reads the same answers of every game. */
+  private void otherGames(Condition.Test test, FactType type) {
+    if (!test.fact().startsWith(FactKinds.GAME)) {
+      return;
+    }
+    for (int slot : kinds.slots()) {
+      String name = "games." + slot + "." + test.fact().substring(FactKinds.GAME.length());
+      Optional<FactType> other = kinds.fact(name);
+      if (other.isEmpty() || !codesOf(other.get()).containsAll(used(test.value(), type))) {
+        report(
+            test.factWhere(),
+            "unknown-fact",
+            "\"" + name + "\" is not asked with the same answers as games.1.",
+            "Ask the same about every game.");
+        return;
+      }
+    }
+  }
+
+  private static List<String> used(Operand value, FactType type) {
+    List<String> known = codesOf(type);
+    if (value instanceof Operand.Codes codes) {
+      return codes.values().stream().map(Operand.Code::value).filter(known::contains).toList();
+    }
+    return value instanceof Operand.Code code && known.contains(code.value())
+        ? List.of(code.value())
+        : List.of();
+  }
+
+  private void choice(Condition.Test test, FactType.OneOf type) {
+    List<String> operators =
+        type.isScale() ? List.of("<", "<=", ">", ">=", "is", "in") : List.of("is", "in");
+    if (!fits(test, operators)) {
+      return;
+    }
+    if (test.operator().equals("in")) {
+      list(test, codesOf(type), answerOf(test));
+    } else if (test.value() instanceof Operand.Number number && type.isScale()) {
+      if (type.options().stream().noneMatch(o -> o.ordinal().orElse(0) == number.value())) {
+        code(plain(number.value()), number.where(), codesOf(type), answerOf(test));
+      }
+    } else {
+      one(test, codesOf(type), answerOf(test));
+    }
+  }
+
+  private static String answerOf(Condition.Test test) {
+    return "an answer of \"" + test.fact() + "\"";
   }
 
   private static List<String> codesOf(FactType type) {
     return type.choices().stream().map(Option::code).toList();
   }
 
-  private void needs(Condition.Test test, List<String> operators) {
-    if (!operators.contains(test.operator())) {
-      report(
-          test.operatorWhere(),
-          "wrong-op",
-          "\"" + test.operator() + "\" does not fit \"" + test.fact() + "\".",
-          "Use " + String.join(" or ", operators) + ".");
+  private boolean fits(Condition.Test test, List<String> operators) {
+    if (operators.contains(test.operator())) {
+      return true;
     }
+    report(
+        test.operatorWhere(),
+        "wrong-op",
+        "\"" + test.operator() + "\" does not fit \"" + test.fact() + "\".",
+        operators.equals(ORDER)
+            ? "Use <, <=, > or >=; for one number use both <= and >=."
+            : "Use \"" + String.join("\" or \"", operators) + "\".");
+    return false;
   }
 
-  private void threshold(Condition.Test test) {
+  private void threshold(Condition.Test test, FactKinds.Span span) {
     if (!(test.value() instanceof Operand.Number number)) {
       report(test.value().where(), "wrong-type", "A number is needed here.", "");
       return;
     }
-    Optional<double[]> range = kinds.range(test.fact());
-    if (range.isPresent() && (number.value() < range.get()[0] || number.value() > range.get()[1])) {
+    boolean outside = number.value() < span.low() || number.value() > span.high();
+    boolean whole =
+        kinds.fact(test.fact()).orElse(null) instanceof FactType.Amount amount
+            && amount.decimals() == 0;
+    String range = "\"" + test.fact() + "\" goes from " + plain(span.low()) + " to ";
+    if (outside) {
+      report(number.where(), "out-of-range", range + plain(span.high()) + ".", "");
+    } else if (whole && number.value() != Math.rint(number.value())) {
+      report(number.where(), "wrong-type", "\"" + test.fact() + "\" takes whole numbers only.", "");
+    } else if (never(test.operator(), number.value(), span)) {
       report(
           number.where(),
           "out-of-range",
-          "\""
-              + test.fact()
-              + "\" goes from "
-              + plain(range.get()[0])
-              + " to "
-              + plain(range.get()[1])
-              + ".",
-          "");
+          range + plain(span.high()) + ", so this comparison never holds.",
+          "Check the number and the comparison.");
     }
+  }
+
+  private static boolean never(String operator, double value, FactKinds.Span span) {
+    return (operator.equals("<") && value == span.low())
+        || (operator.equals(">") && value == span.high());
   }
 
   private static String plain(double value) {
     return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
   }
 
-  private void flag(Operand value) {
-    if (!(value instanceof Operand.Flag)) {
-      report(value.where(), "wrong-type", "true or false is needed here.", "");
+  private void yesNo(Condition.Test test) {
+    if (fits(test, List.of("is")) && !(test.value() instanceof Operand.Flag)) {
+      report(
+          test.value().where(), "wrong-type", "true or false is needed here, without quotes.", "");
     }
   }
 
-  private void codes(Operand value, List<String> known, String what) {
-    if (value instanceof Operand.Codes several) {
-      several.values().forEach(code -> code(code.value(), code.where(), known, what));
-    } else if (value instanceof Operand.Code one) {
-      code(one.value(), one.where(), known, what);
-    } else if (value instanceof Operand.Number number) {
-      code(plain(number.value()), number.where(), known, what);
+  private void one(Condition.Test test, List<String> known, String what) {
+    if (test.value() instanceof Operand.Code code) {
+      code(code.value(), code.where(), known, what);
+    } else if (test.value() instanceof Operand.Codes codes) {
+      report(
+          codes.where(),
+          "wrong-type",
+          "\"" + test.operator() + "\" takes one code, not a list.",
+          test.operator().equals("is")
+              ? "For several write \"in\"."
+              : "For several write one comparison each, under \"any\" or \"all\".");
     } else {
-      report(value.where(), "wrong-type", "A code is needed here.", "");
+      report(test.value().where(), "wrong-type", "A code in quotes is needed here.", "");
+    }
+  }
+
+  private void list(Condition.Test test, List<String> known, String what) {
+    if (test.value() instanceof Operand.Codes codes) {
+      codes.values().forEach(code -> code(code.value(), code.where(), known, what));
+    } else {
+      report(
+          test.value().where(),
+          "wrong-type",
+          "\"" + test.operator() + "\" takes a list.",
+          "Put brackets around it.");
     }
   }
 

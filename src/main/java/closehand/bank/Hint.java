@@ -11,7 +11,7 @@ public final class Hint {
   /**
    * "Did you mean ...?" for the nearest known word, or an empty text when none is near. Near means
    * an edit distance with neighbouring swaps (Damerau 1964, restricted form) of at most 2 or a
-   * third of the word, whichever is more.
+   * third of the word, whichever is more, and of at most half of a short word.
    */
   public static String didYouMean(String word, Collection<String> known) {
     return nearest(word, known).map(w -> "Did you mean \"" + w + "\"?").orElse("");
@@ -19,8 +19,9 @@ public final class Hint {
 
   /** The nearest known word, if any is near. */
   public static Optional<String> nearest(String word, Collection<String> known) {
-    int limit = Math.max(2, word.length() / 3);
+    int limit = Math.min(Math.max(2, word.length() / 3), word.length() / 2);
     return known.stream()
+        .filter(w -> !w.isEmpty() && !w.equals(word))
         .filter(w -> Math.abs(w.length() - word.length()) <= limit)
         .filter(w -> distance(word, w) <= limit)
         .min(Comparator.<String>comparingInt(w -> distance(word, w)).thenComparing(w -> w));

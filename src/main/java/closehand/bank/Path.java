@@ -2,6 +2,7 @@ package closehand.bank;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,15 +25,40 @@ public record Path(@Nullable Path parent, String step) {
     return new Path(this, Integer.toString(index));
   }
 
+  /** How many steps it is from the document to here. */
+  public int depth() {
+    int depth = 0;
+    for (Path at = this; at.parent != null; at = at.parent) {
+      depth++;
+    }
+    return depth;
+  }
+
+  /** Every step from the document to here, outermost first. */
+  public List<String> steps() {
+    Deque<String> steps = new ArrayDeque<>();
+    for (Path at = this; at.parent != null; at = at.parent) {
+      steps.push(at.step);
+    }
+    return List.copyOf(steps);
+  }
+
+  /** Whether this is the other place or stands inside it. */
+  public boolean isWithin(Path other) {
+    Path at = this;
+    for (int above = depth() - other.depth(); above > 0 && at.parent != null; above--) {
+      at = at.parent;
+    }
+    return at.equals(other);
+  }
+
   /** The JSON pointer (RFC 6901) of this place; empty for the whole document. */
   @Override
   public String toString() {
-    Deque<String> steps = new ArrayDeque<>();
-    for (Path at = this; at.parent != null; at = at.parent) {
-      steps.push(at.step.replace("~", "~0").replace("/", "~1"));
-    }
     StringBuilder pointer = new StringBuilder();
-    steps.forEach(step -> pointer.append('/').append(step));
+    for (String one : steps()) {
+      pointer.append('/').append(one.replace("~", "~0").replace("/", "~1"));
+    }
     return pointer.toString();
   }
 }

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param why why it is asked
  * @param inTheRoom how to see it for yourself in the same room
  * @param overVideo how to see it for yourself on a call
+ * @param helpConditions when other programs show the help texts; this one picks by the setting
  * @param route on which route through the interview it is asked
  * @param askedBy who may ask or answer
  * @param safetyWeight 0 none, 1 shapes the plan, 2 may raise a caution, 3 gate that may stop
@@ -29,12 +30,14 @@ public record Question(
     String why,
     String inTheRoom,
     String overVideo,
+    List<EnableWhen> helpConditions,
     Route route,
     AskedBy askedBy,
     int safetyWeight,
     List<Field> fields,
     Where where) {
   public Question {
+    helpConditions = List.copyOf(helpConditions);
     fields = List.copyOf(fields);
   }
 

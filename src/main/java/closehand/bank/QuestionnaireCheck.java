@@ -1,7 +1,5 @@
 package closehand.bank;
 
-import closehand.bank.EnableWhen.Expected;
-import closehand.bank.EnableWhen.Operator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -16,196 +14,110 @@ final class QuestionnaireCheck {
   /** Longest question text, in characters; longer ones cannot be taken in when heard. */
   private static final int LONGEST_TEXT = 240;
 
+  /** Most answers one question can have: rules keep them as the bits of a long. */
+  private static final int MOST_OPTIONS = 63;
+
   private final Questionnaire questionnaire;
+  private final Doubt doubt;
   private final List<Problem> problems;
   private final Map<String, Field> before = new LinkedHashMap<>();
-  private final Set<String> all = new HashSet<>();
+  private final EnableWhenCheck conditions;
 
-  QuestionnaireCheck(Questionnaire questionnaire, List<Problem> problems) {
+  QuestionnaireCheck(Questionnaire questionnaire, Doubt doubt, List<Problem> problems) {
     this.questionnaire = questionnaire;
+    this.doubt = doubt;
     this.problems = problems;
-    this.all.addAll(questionnaire.fieldsByFact().keySet());
+    this.conditions =
+        new EnableWhenCheck(
+            before,
+            questionnaire.fieldsByFact().keySet(),
+            questionnaire.groupTexts().keySet(),
+            doubt,
+            problems);
   }
 
   void check() {
     Set<String> ids = new HashSet<>();
     for (Question question : questionnaire.questions()) {
-      if (!ids.add(question.id())) {
+      if (!question.id().isEmpty() && !ids.add(question.id())) {
         report(
-            question.where(),
+            question.where().child("prefix"),
             "duplicate-id",
             "The question id \"" + question.id() + "\" is used twice.",
-            "");
+            "Choose another prefix.");
       }
-      if (question.text().length() > LONGEST_TEXT) {
-        report(
-            question.where(),
-            "too-long",
-            "The question is longer than " + LONGEST_TEXT + " characters.",
-            "Say it shorter.");
-      }
+      length(question.text(), question.where().child("text"));
+      question.helpConditions().forEach(conditions::check);
       question.fields().forEach(this::field);
     }
   }
 
   private void field(Field field) {
-    if (before.containsKey(field.fact())) {
+    if (field.fact().equals(FactKinds.CLEARED) || field.fact().startsWith(FactKinds.GAME)) {
       report(
-          field.where(), "duplicate-id", "The link id \"" + field.fact() + "\" is used twice.", "");
-    }
-    if (field.fact().equals(FactKinds.CLEARED)) {
-      report(
-          field.where(),
+          field.where().child("linkId"),
           "duplicate-id",
-          "\"" + FactKinds.CLEARED + "\" is a name of the program's own.",
-          "");
+          "\"" + field.fact() + "\" is a name of the program's own.",
+          "Choose another.");
     }
+    length(field.label(), field.where().child("text"));
     options(field);
-    for (EnableWhen condition : field.conditions()) {
-      for (EnableWhen.Test test : condition.tests()) {
-        test(field, condition, test);
-      }
-    }
+    field.conditions().forEach(conditions::check);
     before.putIfAbsent(field.fact(), field);
+  }
+
+  private void length(String text, Where where) {
+    if (text.length() > LONGEST_TEXT) {
+      report(
+          where,
+          "too-long",
+          "The question is longer than " + LONGEST_TEXT + " characters.",
+          "Say it shorter.");
+    }
   }
 
   private void options(Field field) {
     List<Option> options = field.type().choices();
     boolean choice =
         field.type() instanceof FactType.OneOf || field.type() instanceof FactType.SeveralOf;
-    if (choice && options.isEmpty()) {
+    if (choice && options.isEmpty() && !doubt.about(field.where())) {
       report(field.where(), "empty-list", "There is nothing to choose from.", "Add answerOption.");
+    }
+    if (options.size() > MOST_OPTIONS) {
+      report(
+          field.where().child("answerOption"),
+          "too-long",
+          "There are more than " + MOST_OPTIONS + " answers to choose from.",
+          "Split the question.");
     }
     Set<String> codes = new HashSet<>();
     for (Option option : options) {
-      if (!codes.add(option.code())) {
+      if (!option.code().isEmpty() && !codes.add(option.code())) {
         report(
             option.where(),
             "duplicate-option",
             "The answer \"" + option.code() + "\" stands here twice.",
-            "");
+            "Remove one or choose another code.");
       }
       if (option.exclusive() && !(field.type() instanceof FactType.SeveralOf)) {
         report(
             option.where(),
             "wrong-type",
             "Only an answer among several can exclude the others.",
-            "");
+            "Remove the extension, or add \"repeats\": true to the question.");
       }
     }
+    scale(field, options);
+  }
+
+  private void scale(Field field, List<Option> options) {
     long scaled = options.stream().filter(o -> o.ordinal().isPresent()).count();
-    if (scaled != 0 && scaled != options.size()) {
+    if (scaled != 0 && scaled != options.size() && !doubt.about(field.where())) {
       report(
           field.where(),
           "missing",
           "Some answers have a place on a scale and some have none.",
           "Give all or none an ordinalValue.");
-    }
-  }
-
-  private void test(Field field, EnableWhen condition, EnableWhen.Test test) {
-    Field other = before.get(test.fact());
-    if (other == null) {
-      String mend =
-          test.fact().equals(field.fact()) || all.contains(test.fact())
-              ? "A condition may only look back at earlier questions."
-              : Hint.didYouMean(test.fact(), all);
-      report(
-          test.where(),
-          all.contains(test.fact()) ? "forward-condition" : "unknown-fact",
-          "The condition speaks of \"" + test.fact() + "\", which is not an earlier question.",
-          mend);
-      return;
-    }
-    if (test.operator() == Operator.EXISTS) {
-      if (!(test.expected() instanceof Expected.Flag)) {
-        report(
-            test.where(),
-            "wrong-type",
-            "\"exists\" is compared with true or false.",
-            "Use answerBoolean.");
-      }
-      return;
-    }
-    fits(other, test);
-    if (test.operator() == Operator.NOT_EQUAL) {
-      notEqual(other, condition, test);
-    }
-  }
-
-  private void fits(Field other, EnableWhen.Test test) {
-    FactType type = other.type();
-    boolean equality = test.operator() == Operator.EQUAL || test.operator() == Operator.NOT_EQUAL;
-    boolean fits =
-        type instanceof FactType.YesNo && test.expected() instanceof Expected.Flag && equality
-            || type instanceof FactType.Amount && test.expected() instanceof Expected.Number
-            || !type.choices().isEmpty() && test.expected() instanceof Expected.Coded && equality;
-    if (!fits) {
-      report(
-          test.where(),
-          "wrong-op",
-          "\""
-              + test.operator().code()
-              + "\" with this value does not fit the answers of \""
-              + test.fact()
-              + "\".",
-          "Yes or no and choices take =; numbers take = > < >= <= with a number.");
-    } else if (test.expected() instanceof Expected.Coded coded) {
-      code(other, test, coded);
-    } else if (test.expected() instanceof Expected.Number number
-        && type instanceof FactType.Amount amount) {
-      if (number.value() < amount.minimum() || number.value() > amount.maximum()) {
-        report(
-            test.where(),
-            "out-of-range",
-            "No answer to \"" + test.fact() + "\" can be this number.",
-            "");
-      }
-      if (amount.decimals() == 0 && number.value() != Math.rint(number.value())) {
-        report(
-            test.where(),
-            "wrong-type",
-            "\"" + test.fact() + "\" takes whole numbers only.",
-            "Use answerInteger.");
-      }
-    }
-  }
-
-  private void code(Field other, EnableWhen.Test test, Expected.Coded coded) {
-    List<String> codes = other.type().choices().stream().map(Option::code).toList();
-    boolean known =
-        other.type().choices().stream()
-            .anyMatch(
-                o ->
-                    o.code().equals(coded.code())
-                        && (coded.system().isEmpty() || coded.system().equals(o.system())));
-    if (coded.system().isEmpty()) {
-      report(test.where(), "missing", "The code has no system.", "Add the system of the option.");
-    }
-    if (!known) {
-      report(
-          test.where(),
-          "unknown-value",
-          "\"" + coded.code() + "\" is not an answer of \"" + test.fact() + "\".",
-          Hint.didYouMean(coded.code(), codes));
-    }
-  }
-
-  private void notEqual(Field other, EnableWhen condition, EnableWhen.Test test) {
-    boolean paired =
-        condition.all()
-            && condition.tests().stream()
-                .anyMatch(
-                    t ->
-                        t.fact().equals(test.fact())
-                            && t.operator() == Operator.EXISTS
-                            && t.expected().equals(new Expected.Flag(true)));
-    if (!paired || other.type() instanceof FactType.SeveralOf) {
-      report(
-          test.where(),
-          "not-equal",
-          "\"!=\" is read differently by different programs.",
-          "Use it only with \"exists true\" beside it under \"all\", on a question with one answer.");
     }
   }
 

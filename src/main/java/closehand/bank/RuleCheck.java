@@ -1,16 +1,16 @@
 package closehand.bank;
 
+import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Checks rules and terms: names they use, effects they have, reasons they give. */
+/** Checks rules: names they use, effects they have, reasons and examples they give. */
 final class RuleCheck {
-  private static final Set<String> TOPICS =
-      Set.of(
+  private static final List<String> TOPICS =
+      List.of(
           "settings",
           "setup",
           "mount",
@@ -21,8 +21,8 @@ final class RuleCheck {
           "refer",
           "text",
           "stop");
-  private static final Set<String> INPUTS =
-      Set.of(
+  private static final List<String> INPUTS =
+      List.of(
           "tap",
           "hold",
           "longHold",
@@ -42,176 +42,173 @@ final class RuleCheck {
 
   private final Bank bank;
   private final FactKinds kinds;
-  private final List<Problem> problems;
-  private final ConditionCheck conditions;
+  private final Doubt doubt;
+  private final Findings findings;
   private final List<String> approachIds;
   private final List<String> sourceIds;
   private final List<String> cautionCodes;
-  private final Set<String> effectors;
+  private final List<String> effectors = List.copyOf(Effectors.all());
+  private List<Problem> problems = new ArrayList<>();
+  private Names names;
 
-  RuleCheck(Bank bank, FactKinds kinds, List<Problem> problems) {
+  RuleCheck(Bank bank, FactKinds kinds, Doubt doubt, List<Problem> all) {
     this.bank = bank;
     this.kinds = kinds;
-    this.problems = problems;
-    this.conditions = new ConditionCheck(kinds, problems);
+    this.doubt = doubt;
+    this.findings = new Findings(all);
     this.approachIds = bank.approaches().stream().map(Approach::id).toList();
     this.sourceIds = bank.sources().stream().map(Source::id).toList();
     this.cautionCodes = bank.cautions().stream().map(Caution::code).toList();
-    this.effectors = Effectors.all();
+    this.names = new Names(doubt, problems);
   }
 
   void check() {
     Map<String, Where> ids = new HashMap<>();
     for (Rule rule : bank.rules()) {
-      Where first = ids.putIfAbsent(rule.key(), rule.where());
-      if (first != null) {
+      problems = new ArrayList<>();
+      names = new Names(doubt, problems);
+      Where first = ids.putIfAbsent(rule.id(), rule.where());
+      if (first != null && !first.equals(rule.where()) && !rule.id().isEmpty()) {
         report(
-            rule.where(),
+            rule.where().child("id"),
             "duplicate-id",
             "The rule id \"" + rule.id() + "\" is used already, in " + first + ".",
-            "");
+            "Choose another.");
       }
       rule(rule);
-    }
-    terms();
-  }
-
-  private void terms() {
-    Set<String> ids = new HashSet<>();
-    for (Term term : bank.terms()) {
-      if (!ids.add(term.id()) || kinds.fact(term.id()).isPresent()) {
-        report(term.where(), "duplicate-id", "The name \"" + term.id() + "\" is used already.", "");
-      }
-      if (term instanceof Term.Derived derived) {
-        conditions.check(derived.when());
-        if (ConditionCheck.asksHow(derived.when())) {
-          report(
-              term.where(),
-              "how-in-decision",
-              "A term must not depend on how something is known.",
-              "");
-        }
-      } else if (term instanceof Term.Computed computed) {
-        computed(computed);
-      }
-    }
-  }
-
-  private void computed(Term.Computed computed) {
-    boolean difference = computed.computation() == Term.Computation.DIFFERENCE;
-    boolean count = computed.computation() == Term.Computation.COUNT;
-    if (computed.of().isEmpty()
-        || (difference && computed.of().size() != 2)
-        || (count && computed.of().size() != 1)) {
-      report(
-          computed.where(),
-          "empty-list",
-          "This term is computed from the wrong number of facts.",
-          "");
-    }
-    for (String part : computed.of()) {
-      boolean fits =
-          count
-              ? kinds.fact(part).orElse(null) instanceof FactType.SeveralOf
-              : kinds.range(part).isPresent() && !part.equals(computed.id());
-      if (!kinds.known(part)) {
-        report(
-            computed.where(),
-            "unknown-fact",
-            "\"" + part + "\" is neither asked nor worked out in this bank.",
-            Hint.didYouMean(part, kinds.names()));
-      } else if (!fits) {
-        report(computed.where(), "wrong-type", "\"" + part + "\" cannot be computed with.", "");
-      }
+      findings.addInstance(problems);
     }
   }
 
   private void rule(Rule rule) {
+    ConditionCheck conditions = new ConditionCheck(kinds, problems);
     conditions.check(rule.when());
     rule.unless().ifPresent(conditions::check);
-    Rule.Effects effects = rule.effects();
-    effects
-        .exclude()
-        .forEach(a -> name(a.name(), a.where(), approachIds, "unknown-approach", "an approach"));
-    effects
-        .support()
-        .forEach(
-            s -> name(s.approach(), s.where(), approachIds, "unknown-approach", "an approach"));
-    effects.cautions().forEach(c -> caution(rule, c));
-    effects
-        .restingEffectors()
-        .forEach(
-            e -> name(e, rule.where(), List.copyOf(effectors), "unknown-effector", "a body part"));
-    for (Rule.Effort effort : effects.effort()) {
-      effort
-          .effectors()
-          .forEach(
-              e ->
-                  name(e, rule.where(), List.copyOf(effectors), "unknown-effector", "a body part"));
-      effort
-          .inputs()
-          .forEach(
-              i -> name(i, rule.where(), List.copyOf(INPUTS), "unknown-input", "a kind of use"));
+    Where then = rule.where().child("then");
+    approaches(rule.effects());
+    cautions(rule);
+    effectors(rule.effects().restingEffectors(), then.child("excludeEffectors"));
+    effort(rule.effects().effort(), then.child("effort"));
+    advice(rule.effects().advice(), then.child("advise"));
+    Where basis = rule.where().child("basis");
+    int index = 0;
+    for (String source : rule.basis()) {
+      names.known(
+          source,
+          basis.child(index++),
+          Catalogue.SOURCES,
+          sourceIds,
+          "unknown-source",
+          "a source or a named basis of this bank");
     }
-    effects
-        .advice()
-        .forEach(
-            a ->
-                name(
-                    a.topic(),
-                    rule.where(),
-                    List.copyOf(TOPICS),
-                    "unknown-topic",
-                    "a topic of advice"));
-    rule.basis()
-        .forEach(
-            b -> name(b, rule.where(), sourceIds, "unknown-source", "a source or a named basis"));
     how(rule);
-    templates(rule);
-    examples(rule);
+    texts(rule);
+    RuleExamples.check(rule, kinds, doubt, problems);
   }
 
-  private void caution(Rule rule, Rule.Raised raised) {
-    name(raised.code(), raised.where(), cautionCodes, "unknown-caution", "a caution");
-    bank.caution(raised.code())
-        .ifPresent(
-            caution -> {
-              if (!caution.classes().contains(raised.cautionClass())) {
-                report(
-                    raised.where(),
-                    "unknown-level",
-                    raised.code() + " is never " + raised.cautionClass().code() + ".",
-                    "It can be "
-                        + String.join(
-                            ", ", caution.classes().stream().map(CautionClass::code).toList())
-                        + ".");
-              }
-              stop(rule, raised, caution);
-            });
-  }
-
-  private void stop(Rule rule, Rule.Raised raised, Caution caution) {
-    boolean liftable =
-        rule.unless().stream()
-            .flatMap(u -> ConditionCheck.tests(u).stream())
-            .anyMatch(t -> clears(t, raised.code()));
-    if (raised.cautionClass().stops() && caution.lowerable() != liftable) {
-      report(
-          rule.where(),
-          "stop-lowering",
-          caution.lowerable()
-              ? "A clinician may lower " + raised.code() + ", but this rule does not let go."
-              : raised.code() + " cannot be lowered, but this rule lets go.",
-          caution.lowerable()
-              ? "Add \"unless\": [\"cleared\", \"has\", \"" + raised.code() + "\"]."
-              : "Remove the unless.");
+  private void approaches(Rule.Effects effects) {
+    Set<String> excluded = new TreeSet<>();
+    for (Rule.Located one : effects.exclude()) {
+      approach(one.name(), one.where());
+      if (!excluded.add(one.name())) {
+        contradicts(one.where(), "\"" + one.name() + "\" is ruled out twice.");
+      }
+    }
+    for (Rule.Support one : effects.support()) {
+      approach(one.approach(), one.where());
+      if (excluded.contains(one.approach())) {
+        contradicts(one.where(), "\"" + one.approach() + "\" gets points and is ruled out.");
+      }
     }
   }
 
-  private static boolean clears(Condition.Test test, String code) {
-    return test.fact().equals(FactKinds.CLEARED)
-        && test.value() instanceof Condition.Operand.Code one
-        && one.value().equals(code);
+  private void contradicts(Where where, String what) {
+    report(where, "contradiction", what, "Keep one of the two.");
+  }
+
+  private void approach(String id, Where where) {
+    names.known(
+        id,
+        where,
+        Catalogue.APPROACHES,
+        approachIds,
+        "unknown-approach",
+        "an approach of this bank");
+  }
+
+  private void effort(List<Rule.Effort> efforts, Where where) {
+    int index = 0;
+    for (Rule.Effort effort : efforts) {
+      Where here = where.child(index++);
+      effectors(effort.effectors(), here.child("effectors"));
+      if (effort.effectors().isEmpty() && !doubt.about(here)) {
+        report(here.child("effectors"), "empty-list", "This list is empty.", "Name a body part.");
+      }
+      int inner = 0;
+      for (String input : effort.inputs()) {
+        names.known(
+            input,
+            here.child("inputs").child(inner++),
+            INPUTS,
+            "unknown-input",
+            "a kind of use (" + String.join(", ", INPUTS) + ")");
+      }
+    }
+  }
+
+  private void effectors(List<String> parts, Where where) {
+    int index = 0;
+    for (String part : parts) {
+      names.known(
+          part, where.child(index++), effectors, "unknown-effector", "a body part, such as L.T");
+    }
+  }
+
+  private void advice(List<Rule.Advice> advice, Where where) {
+    int index = 0;
+    for (Rule.Advice one : advice) {
+      Where here = where.child(index++);
+      names.known(
+          one.topic(),
+          here.child("topic"),
+          TOPICS,
+          "unknown-topic",
+          "a topic of advice (" + String.join(", ", TOPICS) + ")");
+      text(one.say(), here.child("say"));
+    }
+  }
+
+  private void cautions(Rule rule) {
+    for (Rule.Raised raised : rule.effects().cautions()) {
+      Where here = raised.where();
+      names.known(
+          raised.code(),
+          here.child("code"),
+          Catalogue.CAUTIONS,
+          cautionCodes,
+          "unknown-caution",
+          "a caution of this bank");
+      bank.caution(raised.code())
+          .filter(c -> !doubt.about(c.where()))
+          .ifPresent(c -> caution(rule, raised, c, here));
+    }
+  }
+
+  private void caution(Rule rule, Rule.Raised raised, Caution caution, Where here) {
+    if (!caution.classes().contains(raised.cautionClass()) && !caution.classes().isEmpty()) {
+      List<String> can = caution.classes().stream().map(CautionClass::code).toList();
+      report(
+          here.child("class"),
+          "unknown-level",
+          raised.code() + " is never " + raised.cautionClass().code() + ".",
+          "It can be " + String.join(" or ", can) + ".");
+    }
+    Where unless = rule.where().child("unless");
+    boolean readable =
+        !doubt.about(rule.where()) && problems.stream().noneMatch(p -> p.where().isWithin(unless));
+    if (raised.cautionClass().stops() && readable) {
+      StopCheck.check(rule, caution, problems);
+    }
   }
 
   /** One more answer must never undo a conclusion, so "not asked yet" may only bring care. */
@@ -228,66 +225,28 @@ final class RuleCheck {
             || effects.cautions().stream().anyMatch(c -> c.cautionClass().stops());
     if (asks && decides) {
       report(
-          rule.where(),
+          rule.where().child("then"),
           "how-in-decision",
-          "A rule that asks how something is known may only raise NOTE or CARE and give advice.",
-          "");
+          "A rule that asks how something is known may only raise NOTE or CARE, give advice and hold"
+              + " tasks.",
+          "Move the other effects to a rule of their own.");
     }
   }
 
-  private void templates(Rule rule) {
-    boolean left =
-        rule.reason().contains("{")
-            || rule.clinicianReason().orElse("").contains("{")
-            || rule.title().contains("{");
-    if (left) {
-      report(
-          rule.where(),
-          "placeholder",
-          "A placeholder in braces is left in a text of this rule.",
-          "Set \"for\" to side or digit, or mend its name.");
-    }
+  private void texts(Rule rule) {
+    text(rule.title(), rule.where().child("title"));
+    Where because = rule.where().child("because");
+    text(rule.reason(), because.child("player"));
+    rule.clinicianReason().ifPresent(r -> text(r, because.child("clinician")));
   }
 
-  private void examples(Rule rule) {
-    boolean always = rule.when() instanceof Condition.Always && rule.unless().isEmpty();
-    Set<Rule.Expect> wanted =
-        new TreeSet<>(always ? Set.of(Rule.Expect.FIRES) : Set.of(Rule.Expect.values()));
-    rule.examples().forEach(e -> wanted.remove(e.expect()));
-    boolean epistemic = ConditionCheck.asksHow(rule.when());
-    if (epistemic) {
-      wanted.remove(Rule.Expect.WAITS);
-    }
-    if (!wanted.isEmpty()) {
-      report(
-          rule.where(),
-          "missing-example",
-          "The rule has no example that " + words(wanted) + ".",
-          "Add one.");
-    }
-  }
-
-  private static String words(Set<Rule.Expect> wanted) {
-    return String.join(
-        " or ",
-        wanted.stream()
-            .map(
-                e ->
-                    switch (e) {
-                      case FIRES -> "fires";
-                      case NOT -> "does not fire";
-                      case WAITS -> "waits";
-                    })
-            .toList());
-  }
-
-  private void name(String name, Where where, List<String> known, String code, String what) {
-    if (!known.contains(name)) {
+  private void text(String text, Where where) {
+    if (text.contains("{")) {
       report(
           where,
-          code,
-          "\"" + name + "\" is not " + what + " of this bank.",
-          Hint.didYouMean(name, known));
+          "placeholder",
+          "A placeholder in braces is left in this text.",
+          "Set \"for\" to side or digit, or mend its name.");
     }
   }
 

@@ -57,7 +57,7 @@ final class CaseDesk implements Desk {
   }
 
   private static int openQuestions(Interview interview) {
-    return (int) interview.open().stream().map(o -> o.question().id()).distinct().count();
+    return Math.max(0, interview.progress().total() - interview.answeredCount());
   }
 
   @Override

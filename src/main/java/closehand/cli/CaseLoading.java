@@ -2,6 +2,9 @@ package closehand.cli;
 
 import closehand.bank.Bank;
 import closehand.bank.Problem;
+import closehand.casefile.CaseFile;
+import closehand.casefile.CaseStore;
+import closehand.interview.Interview;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -61,7 +64,16 @@ final class CaseLoading {
   }
 
   private Optional<Case> saved(Bank bank, String name) throws IOException {
-    throw new java.nio.file.NoSuchFileException(name);
+    CaseStore.Opened opened = Cases.in(source.home(), surroundings).open(name, bank);
+    if (opened instanceof CaseStore.Opened.Refused refused) {
+      Optional<Case> nothing = refuse(refused.problems());
+      exitCode = Commands.missing(refused.problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA;
+      return nothing;
+    }
+    CaseFile file = ((CaseStore.Opened.Case) opened).file();
+    Commands.report(file.warnings(), surroundings);
+    Interview interview = file.saved().open(bank.questionnaire());
+    return Optional.of(new Case(interview.answers(), file.saved().name(), Optional.of(interview)));
   }
 
   private Optional<Case> refuse(List<Problem> problems) {

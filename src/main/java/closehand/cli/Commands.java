@@ -83,6 +83,12 @@ final class Commands {
     problems.forEach(p -> surroundings.error().println(Words.clean(p.toString())));
   }
 
+  /** Whether the problem is only that a file is not there. */
+  static boolean missing(List<Problem> problems) {
+    return problems.stream()
+        .anyMatch(p -> p.code().equals("no-such-case") || p.code().equals("unreadable"));
+  }
+
   @Command(
       name = "closehand",
       mixinStandardHelpOptions = true,

@@ -1,11 +1,32 @@
 package closehand.cli;
 
+import closehand.bank.Bank;
+import closehand.casefile.CaseFile;
+import closehand.casefile.CaseStore;
+import closehand.interview.Interview;
+import closehand.interview.Message;
+import closehand.interview.Progress;
+import closehand.interview.Provenance;
+import closehand.interview.SavedCase;
+import closehand.line.LineFace;
+import closehand.line.Sitting;
+import closehand.report.Glyphs;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
-/** Holds an interview. */
+/** Holds an interview line by line, new or opened again, and keeps it after every answer. */
 final class InterviewCommand {
+  private final Surroundings surroundings;
+  private final Wanted wanted;
+  private final Cases cases;
+
+  /** What was asked for on the command line. */
   static final class Wanted {
     Optional<Path> bank = Optional.empty();
     Optional<String> caseName = Optional.empty();
@@ -16,9 +37,210 @@ final class InterviewCommand {
     boolean ascii;
   }
 
-  InterviewCommand(Surroundings surroundings, Wanted wanted) {}
+  InterviewCommand(Surroundings surroundings, Wanted wanted) {
+    this.surroundings = surroundings;
+    this.wanted = wanted;
+    this.cases = Cases.in(wanted.home, surroundings);
+  }
 
   int run() throws IOException {
-    return 0;
+    Optional<Provenance.By> asker = wanted.asker.flatMap(Provenance.By::of);
+    Optional<Interview.Route> route = wanted.route.flatMap(Interview.Route::of);
+    if (asker.isPresent() != wanted.asker.isPresent()
+        || route.isPresent() != wanted.route.isPresent()) {
+      surroundings
+          .error()
+          .println("--asker is player, helper, volunteer or clinician; --route is core or full.");
+      return ExitCode.USAGE;
+    }
+    try (InputStream input = input()) {
+      return hold(input, asker, route);
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  private InputStream input() throws IOException {
+    if (wanted.script.isEmpty() || wanted.script.get().equals("-")) {
+      return surroundings.input();
+    }
+    Path file = Path.of(wanted.script.get());
+    if (!Files.isRegularFile(file)) {
+      throw new NoSuchFileException(file.toString());
+    }
+    return Files.newInputStream(file);
+  }
+
+  private int hold(
+      InputStream input, Optional<Provenance.By> asker, Optional<Interview.Route> route)
+      throws IOException {
+    boolean scripted = wanted.script.isPresent() || !surroundings.typed();
+    Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
+    PlainConsole console = new PlainConsole(surroundings, input, glyphs, scripted);
+    BankInBackground loading = BankInBackground.start(wanted.bank);
+    if (wanted.caseName.isPresent()) {
+      return again(console, glyphs, loading);
+    }
+    console.say("Closehand, line by line. Nothing here needs speed, colour or two keys at once.");
+    console.say(
+        "The player leads: any question may be skipped, and the player has the last word. h lists what you can type.");
+    Provenance.By by =
+        asker.orElseGet(() -> scripted ? Provenance.By.VOLUNTEER : Sitting.askWho(console));
+    Interview.Route way =
+        route.orElseGet(() -> scripted ? Interview.Route.CORE : Sitting.askRoute(console));
+    Optional<Bank> bank = bank(loading);
+    if (bank.isEmpty()) {
+      return ExitCode.BAD_DATA;
+    }
+    String name = cases.store().freshName(surroundings.clock().millis());
+    console.say("This case is called " + name + ". No name or birth date is needed anywhere.");
+    console.say(
+        "Everything is kept in "
+            + cases.folder()
+            + " on this machine, readable by you alone, not encrypted.");
+    Interview interview = Interview.begin(bank.get().questionnaire(), way, by);
+    return run(console, glyphs, bank.get(), name, StoredCase.now(surroundings.clock()), interview);
+  }
+
+  private int again(PlainConsole console, Glyphs glyphs, BankInBackground loading)
+      throws IOException {
+    Optional<Bank> bank = bank(loading);
+    if (bank.isEmpty()) {
+      return ExitCode.BAD_DATA;
+    }
+    CaseStore.Opened opened = cases.open(wanted.caseName.orElseThrow(), bank.get());
+    if (opened instanceof CaseStore.Opened.Refused refused) {
+      Commands.report(refused.problems(), surroundings);
+      return Commands.missing(refused.problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA;
+    }
+    CaseFile file = ((CaseStore.Opened.Case) opened).file();
+    SavedCase saved = file.saved();
+    Interview interview = saved.open(bank.get().questionnaire());
+    Progress progress = interview.progress();
+    console.say(
+        "Case "
+            + saved.name()
+            + ", last kept "
+            + saved.saved().replace('T', ' ')
+            + ". "
+            + progress.words());
+    file.warnings().forEach(w -> console.say(w.what()));
+    if (!file.dropped().isEmpty()) {
+      console.say(
+          "This case was made with another version of the questions. These answers no longer fit and are left out: "
+              + String.join(", ", file.dropped())
+              + ".");
+    }
+    return run(
+        console,
+        glyphs,
+        bank.get(),
+        saved.name(),
+        saved.started(),
+        interview.after(new Message.Resume()));
+  }
+
+  private Optional<Bank> bank(BankInBackground loading) throws IOException {
+    BankSource.Loaded loaded = loading.get();
+    Commands.report(loaded.problems(), surroundings);
+    return loaded.bank();
+  }
+
+  private int run(
+      PlainConsole console,
+      Glyphs glyphs,
+      Bank bank,
+      String name,
+      String started,
+      Interview interview)
+      throws IOException {
+    Pages pages = new Pages(bank);
+    StoredCase kept =
+        new StoredCase(cases.folder(), cases.store(), bank, surroundings.clock(), name, started);
+    CaseDesk desk = new CaseDesk(pages, kept, glyphs, surroundings.today());
+    LineFace face = new LineFace(console, desk, interview);
+    LineFace.Ending ending = face.run();
+    if (ending == LineFace.Ending.DELETED) {
+      return ExitCode.DONE;
+    }
+    List<String> trouble = desk.keep(face.interview());
+    trouble.forEach(console::say);
+    if (trouble.isEmpty()) {
+      farewell(console, pages, name, face.interview());
+    }
+    surroundings.output().flush();
+    return trouble.isEmpty() ? exitCode(ending, face.interview()) : ExitCode.INPUT_OUTPUT;
+  }
+
+  private void farewell(PlainConsole console, Pages pages, String name, Interview interview) {
+    PageFiles files = new PageFiles(cases.folder(), name);
+    try {
+      files.write(pages.input(interview, name, surroundings.today()));
+      console.say(
+          "Everything is kept. The page for the player: "
+              + files.player()
+              + ". For the clinician: "
+              + files.clinician()
+              + ".");
+    } catch (IOException e) {
+      console.say("Everything is kept, but the pages could not be written.");
+    }
+    console.say(
+        "To go on: closehand interview "
+            + name
+            + ". To print the page: closehand summary "
+            + name
+            + ".");
+  }
+
+  private static int exitCode(LineFace.Ending ending, Interview interview) {
+    return switch (ending) {
+      case FINISHED, LEFT, STOPPED, DELETED -> ExitCode.DONE;
+      case INPUT_ENDED -> interview.finished() ? ExitCode.DONE : ExitCode.UNFINISHED;
+      case NOT_UNDERSTOOD -> ExitCode.BAD_DATA;
+    };
+  }
+
+  /** Loads the bank while the first questions, which need none, are answered. */
+  private static final class BankInBackground {
+    private final Thread thread;
+    private volatile BankSource.@org.jspecify.annotations.Nullable Loaded loaded;
+    private volatile @org.jspecify.annotations.Nullable Throwable trouble;
+
+    private BankInBackground(Optional<Path> folder) {
+      thread =
+          new Thread(
+              () -> {
+                try {
+                  loaded = BankSource.load(folder);
+                } catch (IOException | RuntimeException e) {
+                  trouble = e;
+                }
+              },
+              "bank");
+      thread.setDaemon(true);
+    }
+
+    static BankInBackground start(Optional<Path> folder) {
+      BankInBackground loading = new BankInBackground(folder);
+      loading.thread.start();
+      return loading;
+    }
+
+    BankSource.Loaded get() throws IOException {
+      try {
+        thread.join();
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+      }
+      BankSource.Loaded ready = loaded;
+      if (ready != null) {
+        return ready;
+      }
+      if (trouble instanceof IOException e) {
+        throw e;
+      }
+      throw new IllegalStateException("the bank was not loaded", trouble);
+    }
   }
 }

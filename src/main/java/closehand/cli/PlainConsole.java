@@ -23,9 +23,9 @@ final class PlainConsole implements Console {
   private final boolean scripted;
   private int line;
 
-  PlainConsole(Surroundings surroundings, Glyphs glyphs, boolean scripted) {
-    this.input =
-        new BufferedReader(new InputStreamReader(surroundings.input(), surroundings.characters()));
+  PlainConsole(
+      Surroundings surroundings, java.io.InputStream input, Glyphs glyphs, boolean scripted) {
+    this.input = new BufferedReader(new InputStreamReader(input, surroundings.characters()));
     this.output = surroundings.output();
     this.glyphs = glyphs;
     this.scripted = scripted;

@@ -1,11 +1,51 @@
 package closehand.cli;
 
+import closehand.report.Glyphs;
 import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
 
+/** The start without a command: a new interview, a saved case, or the way to an example. */
 final class StartCommand {
-  StartCommand(Surroundings surroundings) {}
+  private final Surroundings surroundings;
+
+  StartCommand(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
 
   int run() throws IOException {
-    return 0;
+    if (!surroundings.typed()) {
+      return new InterviewCommand(surroundings, new InterviewCommand.Wanted()).run();
+    }
+    Glyphs glyphs = surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
+    PlainConsole console = new PlainConsole(surroundings, surroundings.input(), glyphs, false);
+    List<String> names = Cases.in(Optional.empty(), surroundings).store().names();
+    console.say(
+        "Closehand. A guided interview about game controls that fit. What would you like to do?");
+    console.item("1", "start a new interview");
+    for (int i = 0; i < names.size(); i++) {
+      console.item(Integer.toString(i + 2), "go on with the case " + names.get(i));
+    }
+    console.item("q", "leave");
+    console.say("closehand --help lists the other commands, such as summary and check.");
+    Optional<String> typed = console.ask("Number: ").map(String::strip);
+    return typed.isEmpty() || typed.get().equalsIgnoreCase("q")
+        ? ExitCode.DONE
+        : follow(console, typed.get(), names);
+  }
+
+  private int follow(PlainConsole console, String typed, List<String> names) throws IOException {
+    InterviewCommand.Wanted wanted = new InterviewCommand.Wanted();
+    for (int i = 0; i < names.size(); i++) {
+      if (typed.equals(Integer.toString(i + 2)) || typed.equals(names.get(i))) {
+        wanted.caseName = Optional.of(names.get(i));
+        return new InterviewCommand(surroundings, wanted).run();
+      }
+    }
+    if (typed.equals("1")) {
+      return new InterviewCommand(surroundings, wanted).run();
+    }
+    console.say("That is none of the numbers. Nothing was started.");
+    return ExitCode.USAGE;
   }
 }

@@ -7,9 +7,11 @@ import java.util.Optional;
 /** Moves an interview from field to field within one turn. */
 final class Course {
   private Interview now;
+  private Enablement enablement;
 
   Course(Interview now) {
     this.now = now;
+    this.enablement = Enablement.of(now.outline(), now.answers());
   }
 
   Interview now() {
@@ -59,18 +61,9 @@ final class Course {
     now = now.with(sitting.with(touched(checks, place).without(place.fact())));
   }
 
-  /** Passes a field; one that is asked again around tasks must not be passed for tasks to go on. */
+  /** Passes a field without an answer. */
   void pass(Outline.Place place) {
-    Checks checks = now.sitting().checks();
-    if (checks.queue().contains(place.fact())) {
-      now =
-          now.with(
-              checks
-                  .without(place.fact())
-                  .stop(
-                      "No more tasks in this sitting: this was not asked again: "
-                          + place.field().label()));
-    } else if (walk().isOpen(place)) {
+    if (walk().isOpen(place)) {
       now = now.with(now.sitting().passing(place.fact()));
     }
     touch(place);
@@ -239,6 +232,9 @@ final class Course {
   }
 
   private Walk walk() {
-    return new Walk(now);
+    if (!enablement.isOf(now.answers())) {
+      enablement = Enablement.of(now.outline(), now.answers());
+    }
+    return new Walk(now, enablement);
   }
 }

@@ -144,8 +144,8 @@ final class FlatMatcher {
   }
 
   private Optional<Value> words(Field field, FactType type, FlatValue value) {
-    if (value instanceof FlatValue.Texts texts && texts.values().isEmpty()
-        || value instanceof FlatValue.Text text && text.value().isEmpty()) {
+    if ((value instanceof FlatValue.Texts texts && texts.values().isEmpty())
+        || (value instanceof FlatValue.Text text && text.value().isEmpty())) {
       return Optional.empty();
     }
     if (type instanceof FactType.Words limit) {

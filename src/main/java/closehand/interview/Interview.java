@@ -19,8 +19,8 @@ import java.util.Set;
  * @param at the fact of the current field; nothing when nothing more is to be asked
  * @param sitting what is forgotten when the case is opened again
  * @param refusal why the last message changed nothing, in a plain sentence
- * @param passedOver fields passed over since the message before, since somebody else must ask them
- *     or a task must wait; each is named once in a sitting
+ * @param passedOver fields passed over with the last message, and with a hold that followed it,
+ *     since somebody else must ask them or a task must wait; each is named once in a sitting
  */
 public record Interview(
     Outline outline,

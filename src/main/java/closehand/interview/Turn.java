@@ -62,7 +62,8 @@ final class Turn {
   private Optional<String> arrange(Message message) {
     Interview now = course.now();
     if (message instanceof Message.Hold hold) {
-      course.become(now.holding(hold.kinds()));
+      // A hold follows an answer unasked; what that answer passed over has not been said yet.
+      course.become(now.holding(hold.kinds()).passingOver(before.passedOver()));
     } else if (message instanceof Message.TakeRoute take) {
       course.become(now.taking(take.route()));
     } else if (message instanceof Message.Conduct conduct) {
@@ -185,11 +186,10 @@ final class Turn {
     if (here().isEmpty()) {
       return Optional.of("There is no question to pass at the moment.");
     }
-    if (here().get().fact().equals(WellKnown.CONSENT_STATE)) {
-      Optional<String> pending = consentFirst();
-      if (pending.isPresent()) {
-        return pending;
-      }
+    if (before.sitting().checks().queue().contains(here().get().fact())) {
+      return Optional.of(
+          "This is asked again for safety, so please answer it."
+              + " \"Rather not say\" is an answer too.");
     }
     course.pass(here().get());
     course.goOn(here().get());

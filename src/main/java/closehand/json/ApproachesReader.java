@@ -11,6 +11,12 @@ import java.util.Set;
 final class ApproachesReader {
   private static final Set<String> SIDES = Set.of("L", "R", "both", "none");
 
+  /** Nothing here is measured in more: millimetres, newtons, milliseconds, minutes, seconds. */
+  private static final double LARGEST = 100_000;
+
+  private static final double LEAST_EFFORT = 0.25;
+  private static final double MOST_EFFORT = 6;
+
   private final List<Problem> problems;
   private final List<Approach> approaches = new ArrayList<>();
   private final List<Approach.CostClass> costClasses = new ArrayList<>();
@@ -26,14 +32,25 @@ final class ApproachesReader {
       return;
     }
     ObjectReading in = reading.get();
-    each(
-        in.list("costClasses"),
-        c -> costClasses.add(new Approach.CostClass(c.text("code"), c.text("text"))));
+    each(in.list("costClasses"), this::costClass);
     each(in.list("approaches"), a -> approaches.add(approach(a)));
     each(
         in.optionalList("mixes"),
         m -> mixes.add(new Approach.Mix(m.texts("approaches"), m.text("text"))));
     in.finish();
+  }
+
+  private void costClass(ObjectReading in) {
+    String code = in.text("code");
+    if (!code.isEmpty() && costClasses.stream().anyMatch(c -> c.code().equals(code))) {
+      problems.add(
+          Problem.error(
+              in.where("code"),
+              "duplicate-id",
+              "The class of cost \"" + code + "\" stands here for the second time.",
+              "Choose another code."));
+    }
+    costClasses.add(new Approach.CostClass(code, in.text("text")));
   }
 
   List<Approach> approaches() {
@@ -74,7 +91,7 @@ final class ApproachesReader {
             inputs,
             span(in, "forceNewtons"),
             span(in, "travelMillimetres"),
-            in.optionalNumber("steadinessMillimetres"),
+            in.optionalNumber("steadinessMillimetres", 0, LARGEST),
             span(in, "latencyMilliseconds"),
             span(in, "setupMinutes"),
             in.texts("costClass"),
@@ -108,7 +125,8 @@ final class ApproachesReader {
     String side = in.text("sides");
     if (!side.isEmpty() && !SIDES.contains(side)) {
       problems.add(
-          Problem.error(in.where(), "unknown-value", "\"sides\" is L, R, both or none.", ""));
+          Problem.error(
+              in.where("sides"), "unknown-value", "\"sides\" is L, R, both or none.", ""));
     }
     return side;
   }
@@ -121,7 +139,7 @@ final class ApproachesReader {
         in.text("name"),
         in.texts("effectors"),
         in.texts("does"),
-        in.optionalNumber("effort").orElse(1),
+        in.optionalNumber("effort", LEAST_EFFORT, MOST_EFFORT).orElse(1),
         in.optionalText("hid").orElse(""),
         in.where());
   }
@@ -135,18 +153,16 @@ final class ApproachesReader {
   }
 
   static Approach.Span span(ObjectReading in) {
-    double minimum = in.optionalNumber("min").orElse(0);
-    double maximum = in.optionalNumber("max").orElse(minimum);
+    double minimum = in.optionalNumber("min", 0, LARGEST).orElse(0);
+    double maximum = in.optionalNumber("max", 0, LARGEST).orElse(minimum);
     String text = in.optionalText("text").orElse("");
     in.finish();
-    if (minimum > maximum || minimum < 0) {
+    if (minimum > maximum) {
       in.problems()
           .add(
               Problem.error(
-                  in.where(),
-                  "out-of-range",
-                  "The smallest value must not be above the largest.",
-                  ""));
+                  in.where("min"), "out-of-range", "\"min\" is above \"max\".", "Swap them?"));
+      return new Approach.Span(maximum, minimum, text);
     }
     return new Approach.Span(minimum, maximum, text);
   }

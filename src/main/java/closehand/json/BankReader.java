@@ -1,7 +1,10 @@
 package closehand.json;
 
+import closehand.bank.Approach;
 import closehand.bank.Bank;
+import closehand.bank.Catalogue;
 import closehand.bank.Caution;
+import closehand.bank.Field;
 import closehand.bank.GameProfile;
 import closehand.bank.Problem;
 import closehand.bank.Questionnaire;
@@ -15,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import java.util.zip.CRC32;
 
 /**
@@ -25,10 +29,19 @@ import java.util.zip.CRC32;
  * meaning, such as a rule that speaks of an unknown fact, is for the bank check to find.
  */
 public final class BankReader {
+  private static final Questionnaire NO_QUESTIONS =
+      new Questionnaire("", "", "", List.of(), Map.of());
+
   private final BankFiles files;
-  private final List<Problem> problems = new ArrayList<>();
-  private final CRC32 hash = new CRC32();
   private final Extent extent;
+  private final List<Problem> problems = new ArrayList<>();
+  private final Map<String, Optional<JsonValue>> documents = new LinkedHashMap<>();
+  private final Losses losses = new Losses(problems);
+  private final List<Term> terms = new ArrayList<>();
+  private final List<Rule> rules = new ArrayList<>();
+  private final Map<String, String> themes = new LinkedHashMap<>();
+  private final List<GameProfile> games = new ArrayList<>();
+  private final CRC32 hash = new CRC32();
 
   private BankReader(BankFiles files, Extent extent) {
     this.files = files;
@@ -46,10 +59,11 @@ public final class BankReader {
   /**
    * What came of reading.
    *
-   * @param bank the bank; empty if a file that everything needs is missing or unreadable
-   * @param problems all that is wrong, in file order, each once
+   * @param bank the bank; empty if anything is wrong with the form of its files
+   * @param problems all that is wrong with the form, in file order, each once
+   * @param draft what could be read all the same, to find more mistakes in the same pass
    */
-  public record Result(Optional<Bank> bank, List<Problem> problems) {}
+  public record Result(Optional<Bank> bank, List<Problem> problems, BankDraft draft) {}
 
   /**
    * Reads the whole bank.
@@ -67,117 +81,146 @@ public final class BankReader {
    */
   public static Result read(BankFiles files, Extent extent) throws IOException {
     BankReader reader = new BankReader(files, extent);
-    Optional<Bank> bank = reader.bank();
-    return new Result(bank, reader.problems.stream().distinct().toList());
+    Optional<BankIndex> index =
+        reader
+            .document("bank.json", "Every bank has this file.")
+            .flatMap(d -> BankIndex.read(d, reader.problems));
+    Optional<Bank> read =
+        index.isPresent() ? Optional.of(reader.bank(index.get())) : Optional.empty();
+    BankDraft draft =
+        new BankDraft(read, reader.losses.catalogues(), reader.problems, reader.documents);
+    boolean sound = !Problem.anyError(reader.problems);
+    return new Result(sound ? read : Optional.empty(), draft.form(), draft);
   }
 
-  private Optional<Bank> bank() throws IOException {
-    Optional<ObjectReading> index =
-        document("bank.json").flatMap(d -> ObjectReading.of(d, problems));
-    if (index.isEmpty()) {
-      return Optional.empty();
+  private Bank bank(BankIndex index) throws IOException {
+    Questionnaire questionnaire =
+        fixed("questionnaire")
+            .flatMap(d -> QuestionnaireReader.read(d, problems))
+            .orElse(NO_QUESTIONS);
+    losses.ofQuestions(
+        display("questionnaire.json"),
+        questionnaire.questions().stream().flatMap(q -> q.fields().stream()).map(Field::fact));
+    fixed("terms").ifPresent(this::terms);
+    for (BankIndex.Part part : index.themes()) {
+      document("rules/" + part.name() + ".json", named(part)).ifPresent(d -> theme(d, part));
+      losses.of(Catalogue.TERMS, display("rules/" + part.name() + ".json"), Stream.empty());
     }
-    ObjectReading in = index.get();
-    if (!in.text("format").equals("closehand-bank")) {
-      problems.add(
-          Problem.error(
-              in.where(),
-              "wrong-type",
-              "This is not a question bank.",
-              "\"format\" must be \"closehand-bank\"."));
-      return Optional.empty();
-    }
-    if (in.whole("schema", 1, Integer.MAX_VALUE) > 1) {
-      problems.add(
-          Problem.error(
-              in.where(),
-              "newer-version",
-              "This bank was made for a newer version of the program.",
-              "Update the program."));
-      return Optional.empty();
-    }
-    in.optionalText("title");
-    List<String> themeFiles = in.texts("rules");
-    List<String> gameFiles = in.texts("games");
-    in.finish();
-
-    Optional<Questionnaire> questionnaire =
-        document("questionnaire.json").flatMap(d -> QuestionnaireReader.read(d, problems));
-    List<Term> terms = new ArrayList<>();
-    document("terms.json").ifPresent(d -> terms.addAll(termsOf(d)));
-    Themes themes = new Themes();
-    for (String file : themeFiles) {
-      document("rules/" + file + ".json").ifPresent(d -> theme(d, terms, themes));
-    }
+    losses.of(Catalogue.TERMS, display("terms.json"), terms.stream().map(Term::id));
     ApproachesReader approaches = new ApproachesReader(problems);
-    document("approaches.json").ifPresent(approaches::read);
-    List<GameProfile> games = new ArrayList<>();
-    for (String file : gameFiles) {
-      document("games/" + file + ".json")
-          .flatMap(new GamesReader(problems)::read)
-          .ifPresent(games::add);
+    fixed("approaches").ifPresent(approaches::read);
+    losses.of(
+        Catalogue.APPROACHES,
+        display("approaches.json"),
+        Stream.concat(
+            approaches.approaches().stream().map(Approach::id),
+            approaches.costClasses().stream().map(Approach.CostClass::code)));
+    for (BankIndex.Part part : index.games()) {
+      document("games/" + part.name() + ".json", named(part)).ifPresent(d -> game(d, part));
+      losses.of(Catalogue.GAMES, display("games/" + part.name() + ".json"), names(games).stream());
     }
+    losses.of(Catalogue.GAMES, display("bank.json"), Stream.empty());
+    losses.of(Catalogue.TERMS, display("bank.json"), Stream.empty());
     CautionsReader texts = new CautionsReader(problems);
-    List<Caution> cautions = document("cautions.json").map(texts::cautions).orElse(List.of());
-    List<Source> sources = document("sources.json").map(texts::sources).orElse(List.of());
-    String fingerprint = Long.toHexString(hash.getValue());
-    return questionnaire.map(
-        q ->
-            new Bank(
-                q,
-                terms,
-                themes.rules,
-                themes.titles,
-                approaches.approaches(),
-                approaches.costClasses(),
-                approaches.mixes(),
-                games,
-                cautions,
-                sources,
-                fingerprint));
+    List<Caution> cautions = fixed("cautions").map(texts::cautions).orElse(List.of());
+    losses.of(Catalogue.CAUTIONS, display("cautions.json"), cautions.stream().map(Caution::code));
+    List<Source> sources = fixed("sources").map(texts::sources).orElse(List.of());
+    losses.of(Catalogue.SOURCES, display("sources.json"), sources.stream().map(Source::id));
+    return new Bank(
+        questionnaire,
+        terms,
+        rules,
+        themes,
+        approaches.approaches(),
+        approaches.costClasses(),
+        approaches.mixes(),
+        games,
+        cautions,
+        sources,
+        Long.toHexString(hash.getValue()));
   }
 
-  private static final class Themes {
-    private final List<Rule> rules = new ArrayList<>();
-    private final Map<String, String> titles = new LinkedHashMap<>();
-  }
-
-  private List<Term> termsOf(JsonValue document) {
-    Optional<ObjectReading> in = ObjectReading.of(document, problems);
-    if (in.isEmpty()) {
-      return List.of();
+  private static List<String> names(List<GameProfile> games) {
+    List<String> names = new ArrayList<>();
+    for (GameProfile game : games) {
+      names.add(game.genre());
+      game.actions().forEach(a -> names.add(a.id()));
     }
-    List<Term> terms = new TermsReader(problems).read(in.get().list("terms"));
-    in.get().finish();
-    return terms;
+    return names;
   }
 
-  private void theme(JsonValue document, List<Term> terms, Themes themes) {
+  private String named(BankIndex.Part part) {
+    return "It is named in " + part.where() + ".";
+  }
+
+  private void terms(JsonValue document) {
+    Optional<ObjectReading> in = ObjectReading.of(document, problems);
+    if (in.isPresent()) {
+      terms.addAll(new TermsReader(problems).read(in.get().list("terms")));
+      in.get().finish();
+    }
+  }
+
+  private void theme(JsonValue document, BankIndex.Part part) {
     Optional<ObjectReading> reading = ObjectReading.of(document, problems);
     if (reading.isEmpty()) {
       return;
     }
     ObjectReading in = reading.get();
     String theme = in.text("theme");
-    themes.titles.put(theme, in.text("title"));
+    sameName(in, "theme", theme, part);
+    themes.put(theme, in.text("title"));
     terms.addAll(new TermsReader(problems).read(in.optionalList("terms")));
-    themes.rules.addAll(
-        new RulesReader(theme, extent == Extent.WHOLE, problems).read(in.list("rules")));
+    boolean withExamples = extent == Extent.WHOLE;
+    rules.addAll(new RulesReader(theme, withExamples, problems).read(in.list("rules")));
     in.finish();
   }
 
-  private Optional<JsonValue> document(String name) throws IOException {
+  private void game(JsonValue document, BankIndex.Part part) {
+    Optional<ObjectReading> in = ObjectReading.of(document, problems);
+    if (in.isPresent()) {
+      GameProfile game = new GamesReader(problems).read(in.get());
+      sameName(in.get(), "genre", game.genre(), part);
+      games.add(game);
+    }
+  }
+
+  private void sameName(ObjectReading in, String member, String name, BankIndex.Part part) {
+    if (!name.isBlank() && !name.equals(part.name())) {
+      problems.add(
+          Problem.error(
+              in.where(member),
+              "wrong-name",
+              "\"" + member + "\" is not the name of this file.",
+              "Write \"" + part.name() + "\", or rename the file."));
+    }
+  }
+
+  private Optional<JsonValue> fixed(String name) throws IOException {
+    return document(name + ".json", "Every bank has this file.");
+  }
+
+  private String display(String name) {
+    return files.displayName(name);
+  }
+
+  private Optional<JsonValue> document(String name, String mendIfMissing) throws IOException {
     Optional<byte[]> bytes = files.bytes(name);
     if (bytes.isEmpty()) {
       problems.add(
           Problem.error(
-              Where.file(files.displayName(name)),
+              Where.file(display(name)),
               "missing-file",
               "This file of the bank is missing.",
-              ""));
-      return Optional.empty();
+              mendIfMissing));
+    } else {
+      hash.update(bytes.get());
     }
-    hash.update(bytes.get());
-    return JsonReader.read(files.displayName(name), bytes.get(), problems);
+    Optional<JsonValue> document = bytes.flatMap(b -> JsonReader.read(display(name), b, problems));
+    documents.put(display(name), document);
+    if (document.isEmpty()) {
+      losses.unread(display(name));
+    }
+    return document;
   }
 }

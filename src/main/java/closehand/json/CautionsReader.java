@@ -7,8 +7,10 @@ import closehand.bank.Problem;
 import closehand.bank.Source;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads the cautions and the sources. */
 final class CautionsReader {
@@ -32,10 +34,24 @@ final class CautionsReader {
 
   private Caution caution(ObjectReading in) {
     String code = in.text("code");
-    in.text("class");
+    String usual = in.text("class");
     List<CautionClass> classes = new ArrayList<>();
-    for (String word : in.texts("classes")) {
-      CautionClass.of(word).ifPresentOrElse(classes::add, () -> unknownClass(in, word));
+    int before = problems.size();
+    for (JsonValue value : in.list("classes")) {
+      if (value instanceof JsonValue.Str word) {
+        CautionClass.of(word.value()).ifPresentOrElse(classes::add, () -> unknownClass(word));
+      } else {
+        ObjectReading.wrongType(value, "a class of caution", problems);
+      }
+    }
+    boolean read = problems.size() == before && !classes.isEmpty();
+    if (read && !usual.isBlank() && classes.stream().noneMatch(c -> c.code().equals(usual))) {
+      problems.add(
+          Problem.error(
+              in.where("class"),
+              "unknown-level",
+              "The usual class \"" + usual + "\" is not among this caution's classes.",
+              "Make it one of \"classes\"."));
     }
     Caution caution =
         new Caution(
@@ -52,28 +68,32 @@ final class CautionsReader {
     return caution;
   }
 
-  private void unknownClass(ObjectReading in, String word) {
+  private void unknownClass(JsonValue.Str word) {
     List<String> known = Arrays.stream(CautionClass.values()).map(CautionClass::code).toList();
     problems.add(
         Problem.error(
-            in.where(),
+            word.where(),
             "unknown-level",
-            "\"" + word + "\" is not a class of caution.",
-            Hint.didYouMean(word, known)));
+            "\""
+                + word.value()
+                + "\" is not a class of caution ("
+                + String.join(", ", known)
+                + ").",
+            Hint.didYouMean(word.value(), known)));
   }
 
   /** The published sources, then the bases that are no source. */
   List<Source> sources(JsonValue value) {
     List<Source> sources = new ArrayList<>();
+    Set<String> ids = new HashSet<>();
     Optional<ObjectReading> in = ObjectReading.of(value, problems);
     if (in.isPresent()) {
       for (JsonValue item : in.get().list("sources")) {
         ObjectReading.of(item, problems)
             .ifPresent(
                 s -> {
-                  sources.add(
-                      new Source(
-                          s.text("id"), s.text("usedFor"), s.text("where"), s.text("status")));
+                  String id = id(s, ids);
+                  sources.add(new Source(id, s.text("usedFor"), s.text("where"), s.text("status")));
                   s.finish();
                 });
       }
@@ -81,13 +101,26 @@ final class CautionsReader {
         ObjectReading.of(item, problems)
             .ifPresent(
                 b -> {
-                  sources.add(
-                      new Source(b.text("id"), b.text("text"), "", "not a published source"));
+                  String id = id(b, ids);
+                  sources.add(new Source(id, b.text("text"), "", "not a published source"));
                   b.finish();
                 });
       }
       in.get().finish();
     }
     return sources;
+  }
+
+  private String id(ObjectReading in, Set<String> ids) {
+    String id = in.text("id");
+    if (!id.isEmpty() && !ids.add(id)) {
+      problems.add(
+          Problem.error(
+              in.where("id"),
+              "duplicate-id",
+              "The source \"" + id + "\" stands here for the second time.",
+              "Choose another id."));
+    }
+    return id;
   }
 }

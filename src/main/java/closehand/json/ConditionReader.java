@@ -7,7 +7,7 @@ import closehand.bank.Problem;
 import closehand.bank.Where;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
+import java.util.Optional;
 
 /**
  * Reads conditions: {@code [fact, operator, value]}, {@code {"all": [...]}}, {@code {"any":
@@ -18,7 +18,9 @@ final class ConditionReader {
   /** Deepest nesting; deeper conditions cannot be read by people. */
   static final int MAXIMUM_DEPTH = 12;
 
-  static final Set<String> OPERATORS = Set.of("<", "<=", ">", ">=", "is", "in", "has", "how");
+  private static final List<String> OPERATORS =
+      List.of("<", "<=", ">", ">=", "is", "in", "has", "how");
+
   private static final List<String> SHAPES =
       List.of("all", "any", "not", "atLeast", "of", "anyGame", "everyGame");
 
@@ -40,7 +42,7 @@ final class ConditionReader {
               value.where(),
               "too-deep",
               "Conditions are nested more than " + MAXIMUM_DEPTH + " deep here.",
-              "Use a term."));
+              "Move the inner ones to a term."));
       return new Condition.Always(value.where());
     }
     if (value instanceof JsonValue.Arr test) {
@@ -52,17 +54,14 @@ final class ConditionReader {
     if (value instanceof JsonValue.Str word && word.value().equals("always")) {
       return new Condition.Always(word.where());
     }
-    return shape(value.where());
+    return shape(
+        value.where(),
+        "This should be a condition, not " + value.kind() + ".",
+        "Write [fact, operator, value], an object such as {\"all\": [...]}, or \"always\".");
   }
 
-  private Condition shape(Where where) {
-    problems.add(
-        Problem.error(
-            where,
-            "condition-shape",
-            "This is not a condition.",
-            "Write [fact, operator, value], {\"all\": [...]}, {\"any\": [...]}, {\"not\": ...},"
-                + " {\"atLeast\": n, \"of\": [...]}, {\"anyGame\": ...}, {\"everyGame\": ...} or \"always\"."));
+  private Condition shape(Where where, String what, String mend) {
+    problems.add(Problem.error(where, "condition-shape", what, mend));
     return new Condition.Always(where);
   }
 
@@ -74,7 +73,11 @@ final class ConditionReader {
             Problem.error(
                 member.nameWhere(),
                 "unknown-key",
-                "\"" + member.name() + "\" is not a way to combine conditions.",
+                "\""
+                    + member.name()
+                    + "\" is not a way to combine conditions ("
+                    + String.join(", ", SHAPES)
+                    + ").",
                 Hint.didYouMean(member.name(), SHAPES)));
         return new Condition.Always(where);
       }
@@ -85,7 +88,10 @@ final class ConditionReader {
       return atLeast(object, depth);
     }
     if (object.members().size() != 1) {
-      return shape(where);
+      return shape(
+          where,
+          "This object should hold one way to combine conditions.",
+          "Keep one of all, any, not, anyGame, everyGame, or atLeast with of.");
     }
     JsonValue.Member only = object.members().get(0);
     return switch (only.name()) {
@@ -94,14 +100,16 @@ final class ConditionReader {
       case "not" -> new Condition.Not(read(only.value(), depth + 1), where);
       case "anyGame" -> new Condition.AnyGame(read(only.value(), depth + 1), where);
       case "everyGame" -> new Condition.EveryGame(read(only.value(), depth + 1), where);
-      default -> shape(where);
+      default ->
+          shape(where, "\"atLeast\" and \"of\" belong together.", "Add the one that is missing.");
     };
   }
 
   private Condition atLeast(JsonValue.Obj object, int depth) {
     ObjectReading reading = new ObjectReading(object, problems);
     List<Condition> parts = parts(reading.required("of").orElseThrow(), depth);
-    int count = reading.whole("atLeast", 1, Math.max(1, parts.size()));
+    int most = parts.isEmpty() ? Integer.MAX_VALUE : parts.size();
+    int count = reading.whole("atLeast", 1, most);
     return new Condition.AtLeast(count, parts, object.where());
   }
 
@@ -115,6 +123,13 @@ final class ConditionReader {
               "This list of conditions is empty.",
               "Add one or remove the list."));
     }
+    if (isTest(items)) {
+      shape(
+          value.where(),
+          "A comparison stands here where a list of conditions is needed.",
+          "Put another pair of brackets around it.");
+      return List.of();
+    }
     List<Condition> parts = new ArrayList<>();
     for (JsonValue item : items) {
       parts.add(read(item, depth + 1));
@@ -122,50 +137,69 @@ final class ConditionReader {
     return parts;
   }
 
+  private static boolean isTest(List<JsonValue> items) {
+    return items.size() == 3
+        && items.get(0) instanceof JsonValue.Str
+        && items.get(1) instanceof JsonValue.Str;
+  }
+
   private Condition test(JsonValue.Arr test) {
     List<JsonValue> items = test.items();
     if (items.size() != 3
         || !(items.get(0) instanceof JsonValue.Str fact)
         || !(items.get(1) instanceof JsonValue.Str operator)) {
-      return shape(test.where());
+      return shape(
+          test.where(),
+          "A comparison is a list of three: fact, operator, value.",
+          "Lists of conditions stand inside an object, such as {\"all\": [...]}.");
     }
     if (!OPERATORS.contains(operator.value())) {
-      String hint =
-          operator.value().startsWith("=")
-              ? "For equality write \"is\"."
-              : Hint.didYouMean(operator.value(), OPERATORS);
       problems.add(
           Problem.error(
               operator.where(),
               "unknown-op",
               "\"" + operator.value() + "\" is not a comparison (<, <=, >, >=, is, in, has, how).",
-              hint));
+              hint(operator.value())));
       return new Condition.Always(test.where());
     }
-    return new Condition.Test(
-        fact.value(),
-        operator.value(),
-        operand(items.get(2)),
-        test.where(),
-        fact.where(),
-        operator.where());
+    Optional<Operand> operand = operand(items.get(2));
+    return operand.isEmpty()
+        ? new Condition.Always(test.where())
+        : new Condition.Test(
+            fact.value(),
+            operator.value(),
+            operand.get(),
+            test.where(),
+            fact.where(),
+            operator.where());
   }
 
-  private Operand operand(JsonValue value) {
+  private static String hint(String operator) {
+    return switch (operator) {
+      case "=", "==", "===", "equals" ->
+          "Write \"is\" for an answer, and both \"<=\" and \">=\" for a number.";
+      case "!=", "<>", "isNot" -> "Write {\"not\": [fact, \"is\", value]}.";
+      case "=<" -> "Write \"<=\".";
+      case "=>" -> "Write \">=\".";
+      default -> Hint.didYouMean(operator, OPERATORS);
+    };
+  }
+
+  private Optional<Operand> operand(JsonValue value) {
     if (value instanceof JsonValue.Num number) {
-      return new Operand.Number(number.value(), number.where());
+      return Optional.of(new Operand.Number(number.value(), number.where()));
     }
     if (value instanceof JsonValue.Bool flag) {
-      return new Operand.Flag(flag.value(), flag.where());
+      return Optional.of(new Operand.Flag(flag.value(), flag.where()));
     }
     if (value instanceof JsonValue.Str code) {
-      return new Operand.Code(code.value(), code.where());
+      return Optional.of(new Operand.Code(code.value(), code.where()));
     }
     if (value instanceof JsonValue.Arr list) {
-      return codes(list);
+      return Optional.of(codes(list));
     }
     ObjectReading.wrongType(value, "a number, a code, true, false or a list of codes", problems);
-    return new Operand.Flag(true, value.where());
+    return Optional.empty();
   }
 
   private Operand codes(JsonValue.Arr list) {

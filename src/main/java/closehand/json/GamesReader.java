@@ -10,18 +10,15 @@ import java.util.OptionalDouble;
 
 /** Reads the profile of one kind of game. */
 final class GamesReader {
+  private static final int MOST_TIMES_A_MINUTE = 1000;
+
   private final List<Problem> problems;
 
   GamesReader(List<Problem> problems) {
     this.problems = problems;
   }
 
-  Optional<GameProfile> read(JsonValue value) {
-    Optional<ObjectReading> reading = ObjectReading.of(value, problems);
-    if (reading.isEmpty()) {
-      return Optional.empty();
-    }
-    ObjectReading in = reading.get();
+  GameProfile read(ObjectReading in) {
     String genre = in.text("genre");
     String title = in.text("title");
     String note = in.text("note");
@@ -32,21 +29,13 @@ final class GamesReader {
       ObjectReading.of(action, problems).ifPresent(a -> actions.add(action(a)));
     }
     in.finish();
-    return Optional.of(new GameProfile(genre, title, note, settings, actions, basis, in.where()));
+    return new GameProfile(genre, title, note, settings, actions, basis, in.where());
   }
 
   private GameProfile.Action action(ObjectReading in) {
     String id = in.text("id");
     String name = in.text("name");
-    OptionalDouble perMinute = in.optionalNumber("perMinute");
-    if (perMinute.isPresent() && perMinute.getAsDouble() < 0) {
-      problems.add(
-          Problem.error(
-              in.where(),
-              "out-of-range",
-              "An action cannot happen less than 0 times a minute.",
-              ""));
-    }
+    OptionalDouble perMinute = in.optionalNumber("perMinute", 0, MOST_TIMES_A_MINUTE);
     Optional<JsonValue> hold = in.optional("holdSeconds");
     boolean continuous =
         hold.orElse(null) instanceof JsonValue.Str word && word.value().equals("continuous");
@@ -70,6 +59,10 @@ final class GamesReader {
   private static final Approach.Span NO_HOLD = new Approach.Span(0, 0, "");
 
   private Approach.Span span(JsonValue value) {
-    return ObjectReading.of(value, problems).map(ApproachesReader::span).orElse(NO_HOLD);
+    if (value instanceof JsonValue.Obj object) {
+      return ApproachesReader.span(new ObjectReading(object, problems));
+    }
+    ObjectReading.wrongType(value, "an object with min and max, or \"continuous\"", problems);
+    return NO_HOLD;
   }
 }

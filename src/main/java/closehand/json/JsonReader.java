@@ -35,29 +35,40 @@ public final class JsonReader {
 
   private static final int MAXIMUM_DEPTH = 40;
   private static final int MAXIMUM_TEXT = 16_384;
+  private static final int MAXIMUM_NAME = 128;
+  private static final int MAXIMUM_NUMBER = 40;
+  private static final int MAXIMUM_TOKENS = 400_000;
 
+  /** The parser's own limits lie wide, so that this reader finds the place of what is too much. */
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
           .streamReadConstraints(
               StreamReadConstraints.builder()
-                  .maxNestingDepth(MAXIMUM_DEPTH)
-                  .maxStringLength(MAXIMUM_TEXT)
-                  .maxNameLength(128)
-                  .maxNumberLength(40)
+                  .maxNestingDepth(2 * MAXIMUM_DEPTH)
+                  .maxStringLength(MAXIMUM_BYTES)
+                  .maxNameLength(MAXIMUM_BYTES)
+                  .maxNumberLength(MAXIMUM_BYTES)
                   .maxDocumentLength(MAXIMUM_BYTES)
-                  .maxTokenCount(400_000)
+                  .maxTokenCount(MAXIMUM_TOKENS)
                   .build())
           .disable(StreamReadFeature.INCLUDE_SOURCE_IN_LOCATION)
           .build();
 
   private final String file;
+  private final String text;
   private final JsonParser parser;
   private final List<Problem> problems;
 
-  private JsonReader(String file, JsonParser parser, List<Problem> problems) {
+  private JsonReader(String file, String text, JsonParser parser, List<Problem> problems) {
     this.file = file;
+    this.text = text;
     this.parser = parser;
     this.problems = problems;
+  }
+
+  /** Something is too large to go on reading; its problem has been noted. */
+  private static final class TooLarge extends IOException {
+    private static final long serialVersionUID = 1L;
   }
 
   /**
@@ -98,11 +109,13 @@ public final class JsonReader {
 
   private static Optional<JsonValue> readText(String file, String text, List<Problem> problems) {
     try (JsonParser parser = FACTORY.createParser(text)) {
-      JsonReader reader = new JsonReader(file, parser, problems);
+      JsonReader reader = new JsonReader(file, text, parser, problems);
       try {
         return reader.document();
       } catch (JsonProcessingException e) {
         problems.add(reader.problemOf(e));
+        return Optional.empty();
+      } catch (TooLarge e) {
         return Optional.empty();
       }
     } catch (IOException e) {
@@ -132,10 +145,18 @@ public final class JsonReader {
   private JsonValue value(Path path) throws IOException {
     Where where = here(path);
     JsonToken token = parser.currentToken();
+    if (token.isStructStart() && path.depth() >= MAXIMUM_DEPTH) {
+      throw tooLarge(where, "The file is nested too deeply here", MAXIMUM_DEPTH + " levels");
+    }
     return switch (token) {
       case START_OBJECT -> object(path, where);
       case START_ARRAY -> array(path, where);
-      case VALUE_STRING -> new JsonValue.Str(clean(parser.getText(), where), where);
+      case VALUE_STRING -> {
+        if (parser.getTextLength() > MAXIMUM_TEXT) {
+          throw tooLarge(where, "This text is too long", MAXIMUM_TEXT + " characters");
+        }
+        yield new JsonValue.Str(clean(parser.getText(), where), where);
+      }
       case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(where);
       case VALUE_TRUE -> new JsonValue.Bool(true, where);
       case VALUE_FALSE -> new JsonValue.Bool(false, where);
@@ -148,7 +169,10 @@ public final class JsonReader {
     Map<String, Where> seen = new HashMap<>();
     while (parser.nextToken() != JsonToken.END_OBJECT) {
       String rawName = parser.currentName();
-      Path inner = path.child(rawName);
+      if (rawName.length() > MAXIMUM_NAME) {
+        throw tooLarge(here(path), "This name is too long", MAXIMUM_NAME + " characters");
+      }
+      Path inner = path.child(UncleanText.replaced(rawName));
       Where nameWhere = here(inner);
       String name = clean(rawName, nameWhere);
       parser.nextToken();
@@ -177,31 +201,39 @@ public final class JsonReader {
   }
 
   private JsonValue number(Where where) throws IOException {
-    String text = parser.getText();
-    double value = Double.parseDouble(text);
+    if (parser.getTextLength() > MAXIMUM_NUMBER) {
+      throw tooLarge(where, "This number is too long", MAXIMUM_NUMBER + " characters");
+    }
+    String number = parser.getText();
+    double value = Double.parseDouble(number);
     if (Double.isInfinite(value)) {
       problems.add(Problem.error(where, "out-of-range", "This number is too large.", "Check it."));
-      return new JsonValue.Num(0, text, where);
+      return new JsonValue.Num(0, number, where);
     }
-    return new JsonValue.Num(value, text, where);
+    return new JsonValue.Num(value, number, where);
   }
 
-  private String clean(String text, Where where) {
-    int bad = UncleanText.firstUnclean(text);
+  private TooLarge tooLarge(Where where, String what, String limit) {
+    problems.add(Problem.error(where, "too-large", what + ".", "At most " + limit + " are read."));
+    return new TooLarge();
+  }
+
+  private String clean(String raw, Where where) {
+    int bad = UncleanText.firstUnclean(raw);
     if (bad < 0) {
-      return UncleanText.oneLine(text);
+      return UncleanText.oneLine(raw);
     }
     problems.add(
         Problem.error(
             where,
             "unclean-text",
             "This text holds "
-                + UncleanText.describe(text.codePointAt(bad))
+                + UncleanText.describe(raw.codePointAt(bad))
                 + " at position "
                 + (bad + 1)
                 + ".",
             "Remove it: such characters can garble or take over a screen."));
-    return UncleanText.replaced(text);
+    return UncleanText.replaced(raw);
   }
 
   private Where here(Path path) {
@@ -219,12 +251,8 @@ public final class JsonReader {
       return Problem.error(
           where,
           "too-large",
-          "The file is nested too deeply, or a text, number or the whole file is too long.",
-          "At most "
-              + MAXIMUM_DEPTH
-              + " levels and "
-              + MAXIMUM_TEXT
-              + " characters a text are read.");
+          "The file holds too much.",
+          "At most " + MAXIMUM_TOKENS + " names and values are read.");
     }
     if (e instanceof JsonEOFException) {
       return Problem.error(
@@ -234,6 +262,6 @@ public final class JsonReader {
         where,
         "not-json",
         "This is not valid JSON.",
-        "Look here for a missing comma, quote or bracket.");
+        JsonMistake.mend(text, at == null ? -1 : at.getCharOffset()));
   }
 }

@@ -9,13 +9,16 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Reads the members of one object by name, notes what is missing or of the wrong kind, and at the
- * end which names nobody asked for.
+ * Reads the members of one object by name, notes what is of the wrong kind, and at the end what is
+ * missing and which names nobody asked for.
  */
 final class ObjectReading {
   private final JsonValue.Obj object;
   private final List<Problem> problems;
   private final List<String> known = new ArrayList<>();
+  private final List<Missing> missing = new ArrayList<>();
+
+  private record Missing(List<String> names, Problem problem) {}
 
   ObjectReading(JsonValue.Obj object, List<Problem> problems) {
     this.object = object;
@@ -35,6 +38,11 @@ final class ObjectReading {
     return object.where();
   }
 
+  /** Where the member stands; the object if it is not there. */
+  Where where(String name) {
+    return object.member(name).map(JsonValue::where).orElse(object.where());
+  }
+
   List<Problem> problems() {
     return problems;
   }
@@ -49,10 +57,17 @@ final class ObjectReading {
   Optional<JsonValue> required(String name) {
     Optional<JsonValue> value = optional(name);
     if (value.isEmpty()) {
-      problems.add(
-          Problem.error(object.where(), "missing", "\"" + name + "\" is missing here.", "Add it."));
+      missing(List.of(name), "\"" + name + "\" is missing here.", "Add it.");
     }
     return value;
+  }
+
+  /**
+   * Notes that a member with one of these names is missing, to be told by {@link #finish} unless a
+   * member of a similar name is told about there.
+   */
+  void missing(List<String> names, String what, String mend) {
+    missing.add(new Missing(names, Problem.error(object.where(), "missing", what, mend)));
   }
 
   /** Text that must be there and say something; empty text after a problem. */
@@ -85,16 +100,36 @@ final class ObjectReading {
     return Optional.empty();
   }
 
-  OptionalDouble optionalNumber(String name) {
+  /** A number within bounds; empty if it is null, missing or wrong. */
+  OptionalDouble optionalNumber(String name, double minimum, double maximum) {
     Optional<JsonValue> value = optional(name);
     if (value.isEmpty() || value.get() instanceof JsonValue.Null) {
       return OptionalDouble.empty();
     }
-    if (value.get() instanceof JsonValue.Num number) {
-      return OptionalDouble.of(number.value());
+    if (!(value.get() instanceof JsonValue.Num number)) {
+      wrongType(value.get(), "a number", problems);
+      return OptionalDouble.empty();
     }
-    wrongType(value.get(), "a number", problems);
-    return OptionalDouble.empty();
+    return inRange(name, number, minimum, maximum)
+        ? OptionalDouble.of(number.value())
+        : OptionalDouble.empty();
+  }
+
+  private boolean inRange(String name, JsonValue.Num number, double minimum, double maximum) {
+    if (number.value() >= minimum && number.value() <= maximum) {
+      return true;
+    }
+    problems.add(
+        Problem.error(
+            number.where(),
+            "out-of-range",
+            "\"" + name + "\" must be from " + plain(minimum) + " to " + plain(maximum) + ".",
+            ""));
+    return false;
+  }
+
+  private static String plain(double value) {
+    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
   }
 
   /** A whole number within bounds; the lower bound after a problem. */
@@ -103,20 +138,17 @@ final class ObjectReading {
     if (value.isEmpty()) {
       return minimum;
     }
-    if (!(value.get() instanceof JsonValue.Num number) || !number.isWhole()) {
+    if (!(value.get() instanceof JsonValue.Num number)) {
       wrongType(value.get(), "a whole number", problems);
       return minimum;
     }
-    if (number.value() < minimum || number.value() > maximum) {
+    if (!number.isWhole()) {
       problems.add(
           Problem.error(
-              number.where(),
-              "out-of-range",
-              "\"" + name + "\" must be from " + minimum + " to " + maximum + ".",
-              ""));
+              number.where(), "wrong-type", "\"" + name + "\" must be a whole number.", ""));
       return minimum;
     }
-    return (int) number.value();
+    return inRange(name, number, minimum, maximum) ? (int) number.value() : minimum;
   }
 
   boolean flag(String name, boolean otherwise) {
@@ -148,10 +180,12 @@ final class ObjectReading {
     return texts(optionalList(name), problems);
   }
 
-  /** Reports every member that was not asked for. */
+  /** Reports every member that was not asked for, and every missing one that none resembles. */
   void finish() {
     for (JsonValue.Member member : object.members()) {
       if (!known.contains(member.name())) {
+        Optional<String> meant = Hint.nearest(member.name(), known);
+        meant.ifPresent(name -> missing.removeIf(m -> m.names().contains(name)));
         problems.add(
             Problem.error(
                 member.nameWhere(),
@@ -160,6 +194,8 @@ final class ObjectReading {
                 Hint.didYouMean(member.name(), known)));
       }
     }
+    missing.forEach(m -> problems.add(m.problem()));
+    missing.clear();
   }
 
   static List<JsonValue> items(JsonValue value, List<Problem> problems) {
@@ -170,13 +206,17 @@ final class ObjectReading {
     return List.of();
   }
 
+  /** The texts among these values; a problem for each other one and each empty one. */
   static List<String> texts(List<JsonValue> values, List<Problem> problems) {
     List<String> texts = new ArrayList<>();
     for (JsonValue value : values) {
-      if (value instanceof JsonValue.Str text) {
-        texts.add(text.value());
-      } else {
+      if (!(value instanceof JsonValue.Str text)) {
         wrongType(value, "text", problems);
+      } else if (text.value().isBlank()) {
+        problems.add(
+            Problem.error(text.where(), "missing", "This text is empty.", "Write something."));
+      } else {
+        texts.add(text.value());
       }
     }
     return texts;

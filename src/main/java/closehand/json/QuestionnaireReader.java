@@ -2,13 +2,14 @@ package closehand.json;
 
 import closehand.bank.EnableWhen;
 import closehand.bank.Field;
-import closehand.bank.Hint;
 import closehand.bank.Problem;
 import closehand.bank.Question;
 import closehand.bank.Questionnaire;
 import closehand.bank.Section;
+import closehand.bank.TaskKind;
+import closehand.bank.Where;
 import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,7 @@ public final class QuestionnaireReader {
   private final List<Problem> problems;
   private final FieldReader fields;
   private final Map<String, String> groupTexts = new LinkedHashMap<>();
+  private final Map<String, Where> linkIds = new HashMap<>();
 
   private QuestionnaireReader(List<Problem> problems) {
     this.problems = problems;
@@ -36,14 +38,14 @@ public final class QuestionnaireReader {
   }
 
   private Optional<Questionnaire> questionnaire(ObjectReading in) {
-    String type = in.text("resourceType");
-    if (!type.equals("Questionnaire")) {
-      problems.add(
-          Problem.error(
-              in.where(),
-              "wrong-type",
-              "This is not a FHIR Questionnaire.",
-              "resourceType must be Questionnaire."));
+    Optional<JsonValue> type = in.optional("resourceType");
+    if (!(type.orElse(null) instanceof JsonValue.Str word)
+        || !word.value().equals("Questionnaire")) {
+      note(
+          type.map(JsonValue::where).orElse(in.where()),
+          "wrong-format",
+          "This is not a FHIR Questionnaire.",
+          "\"resourceType\" must be \"Questionnaire\".");
       return Optional.empty();
     }
     String url = in.text("url");
@@ -56,77 +58,102 @@ public final class QuestionnaireReader {
     in.optionalText("description");
     in.optionalText("publisher");
     in.optionalTexts("subjectType");
-    new FhirExtensions(in.optionalList("extension"), problems).checkAddresses();
+    extensions(in);
     List<Section> sections = new ArrayList<>();
     for (JsonValue item : in.list("item")) {
-      ObjectReading.of(item, problems).ifPresent(s -> sections.add(section(s)));
+      ObjectReading.of(item, problems).flatMap(this::section).ifPresent(sections::add);
     }
     in.finish();
     return Optional.of(new Questionnaire(url, version, title, sections, groupTexts));
   }
 
-  private Section section(ObjectReading in) {
-    String id = in.text("linkId");
-    String title = in.text("text");
-    groupTexts.put(id, title);
-    if (!in.text("type").equals("group")) {
-      problems.add(
-          Problem.error(in.where(), "wrong-type", "A top-level item is a group: a section.", ""));
-    }
-    List<EnableWhen> around = EnableWhenReader.read(in, problems).map(List::of).orElse(List.of());
-    new FhirExtensions(in.optionalList("extension"), problems).checkAddresses();
-    List<Question> questions = new ArrayList<>();
-    for (JsonValue item : in.list("item")) {
-      ObjectReading.of(item, problems).ifPresent(q -> questions.add(question(q, id, around)));
-    }
-    in.finish();
-    return new Section(id, title, questions);
+  private FhirExtensions extensions(ObjectReading in) {
+    return new FhirExtensions(in.optionalList("extension"), problems).check();
   }
 
-  private Question question(ObjectReading in, String section, List<EnableWhen> around) {
+  private Optional<Section> section(ObjectReading in) {
+    Optional<String> type = in.optionalText("type");
+    if (type.isPresent() && !type.get().equals("group")) {
+      note(
+          in.where("type"),
+          "wrong-type",
+          "The items at the top are groups: the sections of the interview.",
+          "Put this one below a group.");
+      return Optional.empty();
+    }
+    in.text("type");
+    String id = linkId(in);
+    String title = in.text("text");
+    groupTexts.put(id, title);
+    List<EnableWhen> around = EnableWhenReader.read(in, problems).map(List::of).orElse(List.of());
+    extensions(in);
+    List<Question> questions = new ArrayList<>();
+    for (JsonValue item : items(in)) {
+      ObjectReading.of(item, problems)
+          .flatMap(q -> question(q, id, around))
+          .ifPresent(questions::add);
+    }
+    in.finish();
+    return Optional.of(new Section(id, title, questions));
+  }
+
+  /** The items of a group, which may not be empty. */
+  private List<JsonValue> items(ObjectReading in) {
+    List<JsonValue> items = in.list("item");
+    if (items.isEmpty() && in.optional("item").orElse(null) instanceof JsonValue.Arr list) {
+      note(list.where(), "empty-list", "This group is empty.", "Add a question or remove it.");
+    }
+    return items;
+  }
+
+  private Optional<Question> question(ObjectReading in, String section, List<EnableWhen> around) {
+    String type = in.optionalText("type").orElse("");
+    if (type.equals("display")) {
+      note(
+          in.where("type"),
+          "wrong-type",
+          "A help text stands here, not a question.",
+          "Put it below the question that it belongs to.");
+      return Optional.empty();
+    }
     String id = in.text("prefix");
-    FhirExtensions extensions =
-        new FhirExtensions(in.optionalList("extension"), problems).checkAddresses();
-    Texts texts = new Texts();
+    FhirExtensions extensions = extensions(in);
+    HelpTexts help = new HelpTexts(problems);
     List<Field> found = new ArrayList<>();
-    boolean group = in.optionalText("type").orElse("").equals("group");
     String text = in.text("text");
-    if (group) {
-      group(in, around, List.of(section), texts, found, extensions);
+    if (type.equals("group")) {
+      group(in, around, List.of(section), help, found, extensions);
     } else {
-      children(in.optionalList("item"), List.of(), List.of(), texts, found, false);
-      found.add(fields.read(in, around, List.of(section), extensions));
-      in.finish();
+      field(in, around, List.of(section), help, found, extensions);
     }
-    if (found.isEmpty()) {
-      problems.add(
-          Problem.error(in.where(), "missing", "This question has nothing to answer.", ""));
-    }
-    texts.check(in, id, problems);
-    return new Question(
-        id,
-        section,
-        text,
-        extensions.textOf(FhirExtensions.OWN + "short-name", "valueString"),
-        extensions.textOf(FhirExtensions.OWN + "remote-text", "valueString"),
-        texts.why,
-        texts.room,
-        texts.video,
-        route(in, extensions),
-        askedBy(in, extensions),
-        weight(in, extensions),
-        found,
-        in.where());
+    help.check(in);
+    QuestionWords words = new QuestionWords(extensions, problems);
+    return Optional.of(
+        new Question(
+            id,
+            section,
+            text,
+            extensions.textOf(FhirExtensions.OWN + "short-name"),
+            extensions.textOf(FhirExtensions.OWN + "remote-text"),
+            help.why(),
+            help.room(),
+            help.video(),
+            help.conditions(),
+            words.route(),
+            words.askedBy(),
+            words.weight(),
+            found,
+            in.where()));
   }
 
   private void group(
       ObjectReading in,
       List<EnableWhen> around,
       List<String> outer,
-      Texts texts,
+      HelpTexts help,
       List<Field> found,
       FhirExtensions extensions) {
-    String linkId = in.text("linkId");
+    String linkId = linkId(in);
     groupTexts.put(linkId, in.optionalText("text").orElse(""));
     in.optionalText("prefix");
     in.optionalText("type");
@@ -135,181 +162,109 @@ public final class QuestionnaireReader {
     EnableWhenReader.read(in, problems).ifPresent(conditions::add);
     in.flag("required", false);
     if (in.flag("repeats", false)) {
-      problems.add(
-          Problem.error(
-              in.where(), "wrong-type", "Groups do not repeat here.", "Write the group out."));
+      note(
+          in.where("repeats"),
+          "wrong-type",
+          "Groups do not repeat here.",
+          "Write the group out as often as it is needed.");
     }
     List<String> groups = new ArrayList<>(outer);
     groups.add(linkId);
     int before = found.size();
-    children(in.list("item"), conditions, groups, texts, found, true);
-    if (extensions.value(FhirExtensions.OWN + "task", "valueCode").isPresent()) {
-      taskOfGroup(in, extensions, found, before);
+    List<JsonValue> items = items(in);
+    for (JsonValue item : items) {
+      ObjectReading.of(item, problems)
+          .ifPresent(i -> child(i, conditions, groups, help, found, true));
     }
+    if (found.size() == before && !items.isEmpty()) {
+      note(in.where("item"), "missing", "There is no question in this group.", "Add one.");
+    }
+    new QuestionWords(extensions, problems)
+        .task()
+        .ifPresent(kind -> taskOfGroup(kind, found.subList(before, found.size())));
     in.finish();
   }
 
-  /** A task named on a group holds for every field in it. */
-  private void taskOfGroup(
-      ObjectReading in, FhirExtensions extensions, List<Field> found, int from) {
-    Optional<closehand.bank.TaskKind> kind =
-        extensions
-            .textOf(FhirExtensions.OWN + "task", "valueCode")
-            .flatMap(closehand.bank.TaskKind::of);
-    if (kind.isEmpty()) {
-      problems.add(
-          Problem.error(
-              in.where(),
-              "unknown-value",
-              "This is not a kind of task.",
-              "Use timed, strength, breath or head."));
-      return;
-    }
-    for (int i = from; i < found.size(); i++) {
-      Field f = found.get(i);
-      found.set(
-          i,
-          new Field(
-              f.fact(),
-              f.label(),
-              f.remoteLabel(),
-              f.type(),
-              f.required(),
-              f.conditions(),
-              f.groups(),
-              f.task().or(() -> kind),
-              f.askedAgain(),
-              f.classification(),
-              f.where()));
-    }
+  /** A task named on a group holds for every field in it that names none. */
+  private static void taskOfGroup(TaskKind kind, List<Field> inside) {
+    inside.replaceAll(
+        f ->
+            new Field(
+                f.fact(),
+                f.label(),
+                f.remoteLabel(),
+                f.type(),
+                f.required(),
+                f.conditions(),
+                f.groups(),
+                f.task().or(() -> Optional.of(kind)),
+                f.askedAgain(),
+                f.classification(),
+                f.where()));
   }
 
-  private void children(
-      List<JsonValue> items,
+  private void field(
+      ObjectReading in,
       List<EnableWhen> around,
       List<String> groups,
-      Texts texts,
+      HelpTexts help,
       List<Field> found,
-      boolean questionsAllowed) {
-    for (JsonValue item : items) {
-      Optional<ObjectReading> reading = ObjectReading.of(item, problems);
-      if (reading.isEmpty()) {
-        continue;
-      }
-      ObjectReading in = reading.get();
-      String type = in.optionalText("type").orElse("");
-      if (type.equals("display")) {
-        texts.take(in, problems);
-        in.finish();
-      } else if (!questionsAllowed) {
-        problems.add(
-            Problem.error(
-                in.where(),
-                "nested-question",
-                "A question stands below another question.",
-                "Put both below a group."));
-      } else if (type.equals("group")) {
-        FhirExtensions extensions =
-            new FhirExtensions(in.optionalList("extension"), problems).checkAddresses();
-        group(in, around, groups, texts, found, extensions);
-      } else {
-        FhirExtensions extensions =
-            new FhirExtensions(in.optionalList("extension"), problems).checkAddresses();
-        children(in.optionalList("item"), List.of(), List.of(), texts, found, false);
-        found.add(fields.read(in, around, groups, extensions));
-        in.finish();
-      }
+      FhirExtensions extensions) {
+    String linkId = linkId(in);
+    List<Field> below = new ArrayList<>();
+    for (JsonValue item : in.optionalList("item")) {
+      ObjectReading.of(item, problems).ifPresent(i -> child(i, around, groups, help, below, false));
+    }
+    found.add(fields.read(in, linkId, around, groups, extensions));
+    found.addAll(below);
+    in.finish();
+  }
+
+  /** An item below a question or below a group inside one. */
+  private void child(
+      ObjectReading in,
+      List<EnableWhen> around,
+      List<String> groups,
+      HelpTexts help,
+      List<Field> found,
+      boolean inGroup) {
+    String type = in.optionalText("type").orElse("");
+    if (type.equals("display")) {
+      linkId(in);
+      help.take(in);
+      return;
+    }
+    if (!inGroup) {
+      note(
+          in.where(),
+          "nested-question",
+          "A question stands below another question.",
+          "Put both below a group.");
+    }
+    FhirExtensions extensions = extensions(in);
+    if (type.equals("group")) {
+      group(in, around, groups, help, found, extensions);
+    } else {
+      field(in, around, groups, help, found, extensions);
     }
   }
 
-  private Question.Route route(ObjectReading in, FhirExtensions extensions) {
-    String word = extensions.textOf(FhirExtensions.OWN + "path", "valueCode").orElse("full");
-    for (Question.Route route : Question.Route.values()) {
-      if (route.code().equals(word)) {
-        return route;
-      }
+  /** The link id, which no other item may have. */
+  private String linkId(ObjectReading in) {
+    String linkId = in.text("linkId");
+    Where where = in.where("linkId");
+    Where first = linkId.isEmpty() ? null : linkIds.putIfAbsent(linkId, where);
+    if (first != null) {
+      note(
+          where,
+          "duplicate-id",
+          "The link id \"" + linkId + "\" is used already, on line " + first.line() + ".",
+          "Choose another.");
     }
-    unknownWord(
-        in, word, Arrays.stream(Question.Route.values()).map(Question.Route::code).toList());
-    return Question.Route.FULL;
+    return linkId;
   }
 
-  private Question.AskedBy askedBy(ObjectReading in, FhirExtensions extensions) {
-    String word =
-        extensions.textOf(FhirExtensions.OWN + "asked-by", "valueCode").orElse("volunteer");
-    for (Question.AskedBy by : Question.AskedBy.values()) {
-      if (by.code().equals(word)) {
-        return by;
-      }
-    }
-    unknownWord(
-        in, word, Arrays.stream(Question.AskedBy.values()).map(Question.AskedBy::code).toList());
-    return Question.AskedBy.CLINICIAN;
-  }
-
-  private int weight(ObjectReading in, FhirExtensions extensions) {
-    int weight =
-        extensions
-            .numberOf(FhirExtensions.OWN + "safety-weight", "valueInteger")
-            .orElse(0.0)
-            .intValue();
-    if (weight < 0 || weight > 3) {
-      problems.add(
-          Problem.error(in.where(), "out-of-range", "A safety weight is from 0 to 3.", ""));
-    }
-    return weight;
-  }
-
-  private void unknownWord(ObjectReading in, String word, List<String> known) {
-    problems.add(
-        Problem.error(
-            in.where(),
-            "unknown-value",
-            "\"" + word + "\" is not one of " + String.join(", ", known) + ".",
-            Hint.didYouMean(word, known)));
-  }
-
-  /** The help texts of one question, told apart by the end of their link id. */
-  private static final class Texts {
-    private String why = "";
-    private String room = "";
-    private String video = "";
-
-    void take(ObjectReading in, List<Problem> problems) {
-      String linkId = in.text("linkId");
-      String text = in.text("text");
-      in.optionalText("type");
-      EnableWhenReader.read(in, problems);
-      new FhirExtensions(in.optionalList("extension"), problems).checkAddresses();
-      if (linkId.endsWith(".why")) {
-        why = text;
-      } else if (linkId.endsWith(".room")) {
-        room = text;
-      } else if (linkId.endsWith(".video")) {
-        video = text;
-      } else {
-        problems.add(
-            Problem.error(
-                in.where(),
-                "unknown-value",
-                "A help text's link id ends in .why, .room or .video.",
-                ""));
-      }
-    }
-
-    void check(ObjectReading in, String id, List<Problem> problems) {
-      String missing =
-          (why.isEmpty() ? " why" : "")
-              + (room.isEmpty() ? " room" : "")
-              + (video.isEmpty() ? " video" : "");
-      if (!missing.isEmpty()) {
-        problems.add(
-            Problem.error(
-                in.where(),
-                "missing",
-                "Question " + id + " lacks the help text:" + missing + ".",
-                "Add a display item."));
-      }
-    }
+  private void note(Where where, String code, String what, String mend) {
+    problems.add(Problem.error(where, code, what, mend));
   }
 }

@@ -1,7 +1,10 @@
 package closehand.json;
 
+import closehand.bank.Hint;
+import closehand.bank.Problem;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One side or digit a rule template is made out for: a rule that speaks of "your {x} hand" is
@@ -12,6 +15,8 @@ import java.util.List;
  */
 record Template(String name, List<String> words) {
   private static final Template PLAIN = new Template("", List.of());
+  private static final List<String> KINDS = List.of("side", "digit");
+  private static final List<String> SIDES = List.of("{X}", "{x}", "{Y}", "{y}");
   private static final List<String> DIGITS =
       List.of(
           "T",
@@ -25,10 +30,78 @@ record Template(String name, List<String> words) {
           "L",
           "little finger");
 
-  /**
-   * The instances for a rule's {@code for}; one plain instance when there is none or it is unknown.
-   */
-  static List<Template> instances(String over) {
+  /** The instances of a rule or term; one plain instance when its {@code for} is not known. */
+  static List<Template> of(JsonValue.Obj object, List<Problem> problems) {
+    Optional<JsonValue> over = object.member("for");
+    String used = used(object);
+    if (over.isEmpty() && used.isEmpty()) {
+      return List.of(PLAIN);
+    }
+    if (over.isEmpty()) {
+      problems.add(
+          Problem.error(
+              object.where(),
+              "placeholder",
+              "There are placeholders in braces, but no \"for\".",
+              "Add \"for\": \"" + used + "\"."));
+      return instances(used);
+    }
+    String word = over.get() instanceof JsonValue.Str text ? text.value() : "";
+    if (!KINDS.contains(word)) {
+      problems.add(
+          Problem.error(
+              over.get().where(),
+              "unknown-value",
+              "\"for\" is \"side\" or \"digit\".",
+              Hint.didYouMean(word, KINDS)));
+      return instances(Hint.nearest(word, KINDS).orElse("digit"));
+    }
+    if (word.equals("side") && used.equals("digit")) {
+      problems.add(
+          Problem.error(
+              over.get().where(),
+              "placeholder",
+              "{D} and {d} are only filled in for a digit.",
+              "Write \"for\": \"digit\"."));
+      return instances("digit");
+    }
+    return instances(word);
+  }
+
+  /** What the placeholders in the texts and names call for; empty if there are none. */
+  private static String used(JsonValue value) {
+    if (value instanceof JsonValue.Str text) {
+      return used(text.value());
+    }
+    String used = "";
+    if (value instanceof JsonValue.Arr array) {
+      for (JsonValue item : array.items()) {
+        used = wider(used, used(item));
+      }
+    } else if (value instanceof JsonValue.Obj object) {
+      for (JsonValue.Member member : object.members()) {
+        used = wider(used, wider(used(member.name()), used(member.value())));
+      }
+    }
+    return used;
+  }
+
+  private static String used(String text) {
+    if (text.indexOf('{') < 0) {
+      return "";
+    }
+    if (text.contains("{D}") || text.contains("{d}")) {
+      return "digit";
+    }
+    boolean side = SIDES.stream().anyMatch(text::contains);
+    return side ? "side" : "";
+  }
+
+  private static String wider(String one, String other) {
+    return one.equals("digit") || other.isEmpty() ? one : other;
+  }
+
+  private static List<Template> instances(String over) {
     return switch (over) {
       case "side" -> List.of(side("L", "left", "R", "right"), side("R", "right", "L", "left"));
       case "digit" -> {
@@ -40,7 +113,7 @@ record Template(String name, List<String> words) {
         }
         yield all;
       }
-      default -> List.of(PLAIN);
+      default -> throw new IllegalArgumentException("no such template");
     };
   }
 
@@ -74,6 +147,9 @@ record Template(String name, List<String> words) {
 
   /** The object with every placeholder in its texts and names filled in. */
   JsonValue.Obj fill(JsonValue.Obj object) {
+    if (words.isEmpty()) {
+      return object;
+    }
     List<JsonValue.Member> members = new ArrayList<>();
     for (JsonValue.Member member : object.members()) {
       members.add(

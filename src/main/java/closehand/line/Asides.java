@@ -9,7 +9,6 @@ import closehand.interview.StillOpen;
 import closehand.interview.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** Says questions, reasons, help and overviews; changes nothing. */
@@ -23,7 +22,7 @@ final class Asides {
   /** The whole question with its position and, if it has one field, its answers. */
   void question(Prompt prompt) {
     console.gap();
-    console.say(prompt.position() + " (" + prompt.question().id() + ").");
+    console.say(prompt.question().id() + ". " + prompt.position() + ".");
     again(prompt.again());
     console.say(prompt.questionText());
     if (!prompt.fieldText().equals(prompt.questionText())) {
@@ -89,16 +88,15 @@ final class Asides {
     return hint + "; ? for why, h for help.";
   }
 
+  /** From three fields of a kind on it is worth saying that one line can fill them all. */
   private static String several(Prompt prompt) {
     int fields = prompt.lineOfFields().size();
-    boolean grid = fields > 1 && !(prompt.field().type() instanceof FactType.SeveralOf);
+    boolean grid = fields >= 3 && !(prompt.field().type() instanceof FactType.SeveralOf);
     if (!grid) {
       return "";
     }
-    List<String> names = new ArrayList<>();
-    prompt.lineOfFields().forEach(f -> names.add(f.label().toLowerCase(Locale.ROOT)));
-    String last = names.get(fields - 1);
-    return " Or several at once, in order, up to " + fields + " (to " + last + ").";
+    String last = prompt.lineOfFields().get(fields - 1).label();
+    return " Or up to " + fields + " in a row, the last for: " + last + ".";
   }
 
   /** Why it is asked and how to see it. */

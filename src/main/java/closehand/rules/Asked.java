@@ -36,7 +36,7 @@ record Asked(
   /** Whether a value is known, wherever it may count. */
   boolean valued(long[] base) {
     long how = base[howSlot];
-    return (how & How.GIVEN) != 0 || unknownIsUnsure && (how & How.NOT_KNOWN) != 0;
+    return (how & How.GIVEN) != 0 || (unknownIsUnsure && (how & How.NOT_KNOWN) != 0);
   }
 
   /** Marks that it does not apply. */

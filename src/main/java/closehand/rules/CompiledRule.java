@@ -78,6 +78,11 @@ record CompiledRule(
     unless.slots(each);
   }
 
+  /** Whether it gives points for or against an approach, or rules it out. */
+  boolean touches(int approach) {
+    return excludes.contains(approach) || supports.stream().anyMatch(s -> s.approach() == approach);
+  }
+
   /** Whether it raises a caution that stops something. */
   boolean stops() {
     return strongest.isPresent() && strongest.get().stops();

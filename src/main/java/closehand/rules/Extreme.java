@@ -27,7 +27,7 @@ record Extreme(int slot, List<Integer> inputs, boolean largest, long line) imple
         reach &= largest ? from(input) : upTo(input);
       }
     }
-    state[slot] = union & reach | (applies ? 0 : Node.NOT_APPLICABLE);
+    state[slot] = (union & reach) | (applies ? 0 : Node.NOT_APPLICABLE);
   }
 
   /** All cells from the lowest of these up. */

@@ -1,6 +1,5 @@
 package closehand.rules;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /** A set of asked facts, kept by their place in the questionnaire. */
@@ -16,18 +15,10 @@ final class FactSet {
     words[order >> 6] |= 1L << order;
   }
 
-  boolean has(int order) {
-    return (words[order >> 6] & 1L << order) != 0;
-  }
-
   void addAll(FactSet other) {
     for (int i = 0; i < words.length; i++) {
       words[i] |= other.words[i];
     }
-  }
-
-  void clear() {
-    java.util.Arrays.fill(words, 0);
   }
 
   /** Their names out of {@code facts}, in order. */
@@ -39,12 +30,13 @@ final class FactSet {
     if (size == 0) {
       return List.of();
     }
-    List<String> names = new ArrayList<>(size);
+    String[] names = new String[size];
+    int next = 0;
     for (int i = 0; i < words.length; i++) {
       for (long rest = words[i]; rest != 0; rest &= rest - 1) {
-        names.add(facts.get((i << 6) + Long.numberOfTrailingZeros(rest)));
+        names[next++] = facts.get((i << 6) + Long.numberOfTrailingZeros(rest));
       }
     }
-    return names.size() == 1 ? List.of(names.get(0)) : List.copyOf(names);
+    return List.of(names);
   }
 }

@@ -15,7 +15,7 @@ import java.util.List;
 public record Finding(
     Rule rule, Outcome outcome, List<String> supportedBy, List<String> waitsFor, boolean heldBack) {
   public Finding {
-    supportedBy = List.copyOf(supportedBy);
-    waitsFor = List.copyOf(waitsFor);
+    supportedBy = FactNames.unchanging(supportedBy);
+    waitsFor = FactNames.unchanging(waitsFor);
   }
 }

@@ -2,7 +2,7 @@ package closehand.rules;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** What came of every rule for one set of answers, with its reasons. */
 final class Reckoning {
@@ -10,9 +10,10 @@ final class Reckoning {
   private final long[] base;
   private final long[] state;
   private final Outcome[] outcomes;
-  private final List<Finding> findings = new ArrayList<>();
-  private final List<Optional<FactSet>> waits = new ArrayList<>();
+  private final List<Finding> findings;
   private final Tally tally;
+  private final Trace trace;
+  private final @Nullable FactSet[] waits;
 
   Reckoning(Program program, long[] base) {
     this.program = program;
@@ -20,83 +21,64 @@ final class Reckoning {
     this.state = program.settle(base);
     this.outcomes = program.outcomes(state);
     this.tally = new Tally(program.bank().approaches().size(), program.rules(), outcomes);
-    Trace trace = new Trace(program.owners(), state);
-    FactSet support = emptySet();
+    this.trace = new Trace(program.owners(), state, program.facts().size());
+    this.waits = new FactSet[outcomes.length];
+    this.findings = new ArrayList<>(outcomes.length);
     for (int i = 0; i < outcomes.length; i++) {
-      support.clear();
-      find(program.rules().get(i), outcomes[i], trace, support);
+      findings.add(find(i));
     }
   }
 
-  /** What came of one rule alone. */
-  static Finding one(Program program, CompiledRule rule, long[] base) {
-    long[] state = program.settle(base);
-    Trace trace = new Trace(program.owners(), state);
-    FactSet support = new FactSet(program.facts().size());
-    FactSet waits = new FactSet(program.facts().size());
-    Outcome outcome = rule.in(state);
-    addSupport(rule, outcome, state, trace, support);
-    if (outcome == Outcome.OPEN) {
-      trace.waits(rule.when(), waits);
-      trace.waits(rule.unless(), waits);
-    }
+  private Finding find(int index) {
+    CompiledRule rule = program.rules().get(index);
+    Outcome outcome = outcomes[index];
     return new Finding(
         rule.rule(),
         outcome,
-        support.names(program.facts()),
-        waits.names(program.facts()),
-        rule.heldBack(state));
-  }
-
-  private void find(CompiledRule rule, Outcome outcome, Trace trace, FactSet support) {
-    addSupport(rule, outcome, state, trace, support);
-    Optional<FactSet> waitsFor = Optional.empty();
-    if (outcome == Outcome.OPEN) {
-      FactSet set = emptySet();
-      trace.waits(rule.when(), set);
-      trace.waits(rule.unless(), set);
-      waitsFor = Optional.of(set);
-    }
-    waits.add(waitsFor);
-    findings.add(
-        new Finding(
-            rule.rule(),
-            outcome,
-            names(support),
-            waitsFor.map(this::names).orElse(List.of()),
-            outcome == Outcome.FALSE && rule.heldBack(state)));
+        new FactNames(() -> support(index)),
+        outcome == Outcome.OPEN ? new FactNames(() -> waitsOf(List.of(index))) : List.of(),
+        outcome == Outcome.FALSE && rule.heldBack(state));
   }
 
   /** A rule that does not fire rests on its "when", or on "unless" if that alone keeps it. */
-  private static void addSupport(
-      CompiledRule rule, Outcome outcome, long[] state, Trace trace, FactSet support) {
-    boolean whenFails = outcome == Outcome.FALSE && rule.when().in(state) == Outcome.FALSE;
-    boolean unlessAlone = outcome == Outcome.FALSE && rule.when().in(state) == Outcome.OPEN;
-    if (!unlessAlone) {
+  private synchronized List<String> support(int index) {
+    CompiledRule rule = program.rules().get(index);
+    FactSet support = emptySet();
+    Outcome when = rule.when().in(state);
+    boolean fails = outcomes[index] == Outcome.FALSE;
+    if (!(fails && when == Outcome.OPEN)) {
       trace.support(rule.when(), support);
     }
-    if (!whenFails) {
+    if (!(fails && when == Outcome.FALSE)) {
       trace.support(rule.unless(), support);
     }
+    return support.names(program.facts());
   }
 
-  /** An empty set of facts. */
-  FactSet emptySet() {
-    return new FactSet(program.facts().size());
-  }
-
-  /** The names of facts, in order. */
-  List<String> names(FactSet facts) {
-    return facts.names(program.facts());
-  }
-
-  /** The names of all facts that these open rules wait for, in order. */
-  List<String> waitsOf(List<Integer> rules) {
+  /** The names of all facts that these rules wait for, in order. */
+  synchronized List<String> waitsOf(List<Integer> rules) {
     FactSet union = emptySet();
     for (int rule : rules) {
-      waits.get(rule).ifPresent(union::addAll);
+      union.addAll(waits(rule));
     }
-    return names(union);
+    return union.names(program.facts());
+  }
+
+  private FactSet waits(int index) {
+    FactSet known = waits[index];
+    if (known == null) {
+      known = emptySet();
+      if (outcomes[index] == Outcome.OPEN) {
+        trace.waits(program.rules().get(index).when(), known);
+        trace.waits(program.rules().get(index).unless(), known);
+      }
+      waits[index] = known;
+    }
+    return known;
+  }
+
+  private FactSet emptySet() {
+    return new FactSet(program.facts().size());
   }
 
   Program program() {

@@ -56,7 +56,7 @@ public final class RuleBook {
    * @throws IllegalArgumentException when an answer is not of its question's kind
    */
   public Advice advise(Answers answers) {
-    return advise(bases.of(answers));
+    return advise(base(answers));
   }
 
   /**
@@ -67,9 +67,7 @@ public final class RuleBook {
    *     kind
    */
   public Advice advise(Answers answers, int gameSlot) {
-    long[] base = bases.of(answers);
-    bases.keepOnly(gameSlot, base);
-    return advise(base);
+    return advise(base(answers, gameSlot));
   }
 
   /** The slots, from 1, that are known to hold a game. */
@@ -80,9 +78,9 @@ public final class RuleBook {
         .toList();
   }
 
-  /** What came of one rule alone; cheaper than a whole advice. */
+  /** What came of one rule. */
   Finding find(int rule, Answers answers) {
-    return Reckoning.one(program, program.rules().get(rule), bases.of(answers));
+    return new Reckoning(program, base(answers)).finding(rule);
   }
 
   Program program() {
@@ -91,6 +89,16 @@ public final class RuleBook {
 
   long[] base(Answers answers) {
     return bases.of(answers);
+  }
+
+  long[] base(Answers answers, int gameSlot) {
+    long[] base = bases.of(answers);
+    bases.keepOnly(gameSlot, base);
+    return base;
+  }
+
+  Ranking ranking() {
+    return ranking;
   }
 
   private Advice advise(long[] base) {

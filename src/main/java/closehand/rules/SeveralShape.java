@@ -8,8 +8,8 @@ import closehand.interview.Value;
 import java.util.List;
 
 /**
- * Any number of answers out of a list: one slot an option. Where a list has one option that
- * excludes all others, picking nothing means that option.
+ * Any number of answers out of a list: one slot an option. Where an option excludes all others,
+ * picking nothing means the first such option.
  *
  * @param options in the order of the question
  */
@@ -29,17 +29,21 @@ record SeveralShape(List<Option> options) implements Shape {
     if (!(value instanceof Value.Codes picked)) {
       return false;
     }
+    for (int i = 0; i < options.size(); i++) {
+      state[slot + i] = NO;
+    }
     for (String code : picked.codes()) {
-      if (index(code) < 0) {
+      int index = index(code);
+      if (index < 0) {
         return false;
       }
+      state[slot + index] = YES;
     }
-    List<Option> excluding = options.stream().filter(Option::exclusive).toList();
-    for (int i = 0; i < options.size(); i++) {
-      boolean implied =
-          picked.codes().isEmpty() && excluding.size() == 1 && options.get(i).exclusive();
-      boolean yes = implied || picked.codes().contains(options.get(i).code());
-      state[slot + i] = yes ? YES : NO;
+    for (int i = 0; picked.codes().isEmpty() && i < options.size(); i++) {
+      if (options.get(i).exclusive()) {
+        state[slot + i] = YES;
+        return true;
+      }
     }
     return true;
   }

@@ -33,7 +33,7 @@ public record Standing(
     against = List.copyOf(against);
     ruledOutBy = List.copyOf(ruledOutBy);
     mayBeRuledOutBy = List.copyOf(mayBeRuledOutBy);
-    waitsFor = List.copyOf(waitsFor);
+    waitsFor = FactNames.unchanging(waitsFor);
   }
 
   /** Where an approach stands. */

@@ -78,6 +78,8 @@ final class Standings {
         rules.against(),
         rules.ruledOutBy(),
         rules.mayBeRuledOutBy(),
-        settled ? List.of() : reckoning.waitsOf(rules.open()));
+        settled || rules.open().isEmpty()
+            ? List.of()
+            : new FactNames(() -> reckoning.waitsOf(rules.open())));
   }
 }

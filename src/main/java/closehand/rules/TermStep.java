@@ -37,12 +37,12 @@ sealed interface TermStep extends Step permits TermStep.Derived, Extreme, Count,
 
     @Override
     public void support(long cells, Trace trace, FactSet into) {
-      trace.support(when, into);
+      trace.support(this, into);
     }
 
     @Override
     public void waits(long cells, Trace trace, FactSet into) {
-      trace.waits(when, into);
+      trace.waits(this, into);
     }
   }
 }

@@ -7,10 +7,21 @@ import org.jspecify.annotations.Nullable;
 final class Trace {
   private final Owners owners;
   private final long[] state;
+  private final int facts;
+  private final @Nullable FactSet[] derivedSupport;
+  private final @Nullable FactSet[] derivedWaits;
 
-  Trace(Owners owners, long[] state) {
+  /**
+   * Begins in one state; keeps what it finds about derived terms, since many rules share them.
+   *
+   * @param facts how many facts are asked
+   */
+  Trace(Owners owners, long[] state, int facts) {
     this.owners = owners;
     this.state = state;
+    this.facts = facts;
+    this.derivedSupport = new FactSet[state.length];
+    this.derivedWaits = new FactSet[state.length];
   }
 
   /** The cells still possible in a slot. */
@@ -39,6 +50,28 @@ final class Trace {
     } else if (node instanceof Node.AtLeast atLeast) {
       supportCount(atLeast, into);
     }
+  }
+
+  /** Adds the facts behind a derived term. */
+  void support(TermStep.Derived derived, FactSet into) {
+    FactSet known = derivedSupport[derived.slot()];
+    if (known == null) {
+      known = new FactSet(facts);
+      support(derived.when(), known);
+      derivedSupport[derived.slot()] = known;
+    }
+    into.addAll(known);
+  }
+
+  /** Adds the facts that an open derived term waits for. */
+  void waits(TermStep.Derived derived, FactSet into) {
+    FactSet known = derivedWaits[derived.slot()];
+    if (known == null) {
+      known = new FactSet(facts);
+      waits(derived.when(), known);
+      derivedWaits[derived.slot()] = known;
+    }
+    into.addAll(known);
   }
 
   /** One part with the absorbing outcome settles the whole; otherwise all parts matter. */
@@ -111,7 +144,7 @@ final class Trace {
   /** Adds the facts that an open slot waits for, when it is open whether it is in these cells. */
   void waits(int slot, long cells, FactSet into) {
     TermStep term = owners.term(slot);
-    @Nullable Asked fact = owners.fact(slot);
+    Asked fact = owners.fact(slot);
     if (term != null) {
       term.waits(cells, this, into);
     } else if (fact != null) {

@@ -271,7 +271,7 @@ class InterviewStoryTest {
         .jump("hand.R.role")
         .expectRefused("happy to go on")
         .onward()
-        .expectRefused("happy to go on")
+        .expectRefused("please answer it")
         .answer("consent.state", "yes")
         .expectNext("grip.L.types");
   }

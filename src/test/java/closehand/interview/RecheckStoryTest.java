@@ -197,12 +197,18 @@ class RecheckStoryTest {
   }
 
   @Test
-  void aCheckThatIsPassedEndsTheTasks() {
-    Story story = atTheCheck().onward().expectNext("pain.now").onward().expectNext("hand.open");
+  void aCheckCannotBePassedButDecliningItEndsTheTasks() {
+    Story story =
+        atTheCheck()
+            .onward()
+            .expectRefused("asked again for safety")
+            .say(Answer.Reason.DECLINED)
+            .answer("pain.now", "2")
+            .expectNext("hand.open");
     assertEquals(
-        Optional.of("No more tasks in this sitting: this was not asked again: Label of safe.chest"),
+        Optional.of(
+            "No more tasks in this sitting: this is not clear any more: Label of safe.chest"),
         story.now().tasksStopped());
-    story.expectValue("safe.chest", new Value.Code("no"));
   }
 
   @Test
@@ -215,9 +221,13 @@ class RecheckStoryTest {
         .answer("hand.preferred", "L")
         .expectNext("hand.open")
         .expectPassedOver("grip.L", "grip.R")
+        .hold(TaskKind.STRENGTH, TaskKind.BREATH)
+        .expectPassedOver("grip.L", "grip.R")
         .answer("hand.open", "full")
         .expectNext("safe.chest")
         .expectAgain(Prompt.Again.BEFORE_TASKS)
+        .expectPassedOver()
+        .hold(TaskKind.STRENGTH, TaskKind.HEAD)
         .expectPassedOver()
         .hold()
         .answer("safe.chest", "no")

@@ -1,0 +1,21 @@
+package closehand.casefile;
+
+import closehand.bank.Problem;
+import closehand.interview.SavedCase;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * A case that was opened.
+ *
+ * @param path where it lies
+ * @param saved what it holds
+ * @param dropped link ids of answers that do not fit the bank in use and were left out
+ * @param warnings what somebody should look at
+ */
+public record CaseFile(Path path, SavedCase saved, List<String> dropped, List<Problem> warnings) {
+  public CaseFile {
+    dropped = List.copyOf(dropped);
+    warnings = List.copyOf(warnings);
+  }
+}

@@ -1,0 +1,48 @@
+package closehand.casefile;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** Where cases live when nobody says otherwise: the place each system has for a user's data. */
+public final class CaseFolder {
+  private CaseFolder() {}
+
+  /**
+   * The standard folder.
+   *
+   * @param environment the environment variables; {@code XDG_DATA_HOME} (only where it is absolute,
+   *     after the base directory specification) and {@code APPDATA} are looked at
+   * @param system the name of the operating system, as the Java runtime gives it
+   * @param home the user's home folder
+   */
+  public static Path standard(Map<String, String> environment, String system, Path home) {
+    return data(environment, system.toLowerCase(Locale.ROOT), home)
+        .resolve("closehand")
+        .resolve("cases");
+  }
+
+  private static Path data(Map<String, String> environment, String system, Path home) {
+    if (system.startsWith("windows")) {
+      return absolute(environment.getOrDefault("APPDATA", ""))
+          .orElseGet(() -> home.resolve("AppData").resolve("Roaming"));
+    }
+    if (system.startsWith("mac")) {
+      return home.resolve("Library").resolve("Application Support");
+    }
+    return absolute(environment.getOrDefault("XDG_DATA_HOME", ""))
+        .orElseGet(() -> home.resolve(".local").resolve("share"));
+  }
+
+  private static Optional<Path> absolute(String text) {
+    try {
+      return text.isBlank()
+          ? Optional.empty()
+          : Optional.of(Path.of(text)).filter(Path::isAbsolute);
+    } catch (InvalidPathException e) {
+      return Optional.empty();
+    }
+  }
+}

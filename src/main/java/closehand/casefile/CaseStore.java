@@ -1,0 +1,198 @@
+package closehand.casefile;
+
+import closehand.bank.Problem;
+import closehand.bank.Questionnaire;
+import closehand.bank.Where;
+import closehand.interview.SavedCase;
+import closehand.json.CaseReader;
+import closehand.json.CaseWriter;
+import closehand.json.JsonReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A folder of cases, one file each.
+ *
+ * <p>A case is written whole to a file beside it, forced to the disk and moved into place in one
+ * step. Whatever dies in between, the case on disk is the one before or the one after, never a
+ * mixture. Files and folders are open to their owner alone.
+ */
+public final class CaseStore {
+  private static final String END = ".json";
+  private static final String TEMPORARY_BEGINNING = ".save-";
+  private static final String TEMPORARY_END = ".tmp";
+
+  private final Path folder;
+  private final Disk disk;
+
+  /** A store in this folder, which is created with the first case. */
+  public CaseStore(Path folder, Disk disk) {
+    this.folder = folder;
+    this.disk = disk;
+  }
+
+  /** What came of opening a case: the case, or problems that say why not. */
+  public sealed interface Opened {
+    /** It is open. */
+    record Case(CaseFile file) implements Opened {}
+
+    /** It cannot be opened. */
+    record Refused(List<Problem> problems) implements Opened {
+      public Refused {
+        problems = List.copyOf(problems);
+      }
+    }
+  }
+
+  /**
+   * Where the case with this name lies.
+   *
+   * @throws IllegalArgumentException if no case can have this name
+   */
+  public Path path(String name) {
+    if (!CaseName.isLawful(name)) {
+      throw new IllegalArgumentException("no case can have this name");
+    }
+    return folder.resolve(name + END);
+  }
+
+  /**
+   * Saves a case under its name, replacing what was there.
+   *
+   * @throws IOException if it is not saved; what was there before is then still there
+   */
+  public void save(SavedCase saved, Questionnaire questionnaire) throws IOException {
+    Path target = path(saved.name());
+    byte[] bytes = CaseWriter.write(saved, questionnaire).getBytes(StandardCharsets.UTF_8);
+    disk.createFolder(folder);
+    try {
+      replace(target, saved.name(), bytes);
+    } catch (NoSuchFileException e) {
+      // Another window that opens a case sweeps this folder and may have taken the temporary file.
+      disk.createFolder(folder);
+      replace(target, saved.name(), bytes);
+    }
+  }
+
+  private void replace(Path target, String name, byte[] bytes) throws IOException {
+    Path temporary = disk.createTemporary(folder, TEMPORARY_BEGINNING + name + "-", TEMPORARY_END);
+    try {
+      disk.write(temporary, bytes);
+      disk.move(temporary, target);
+    } catch (IOException e) {
+      deleteQuietly(temporary, e);
+      throw e;
+    }
+    disk.forceFolder(folder);
+  }
+
+  private void deleteQuietly(Path temporary, IOException reason) {
+    try {
+      disk.delete(temporary);
+    } catch (IOException e) {
+      reason.addSuppressed(e);
+    }
+  }
+
+  /**
+   * Opens the case with this name, and clears away what broken-off saves left behind.
+   *
+   * @throws IOException if the disk fails
+   */
+  public Opened open(String name, Questionnaire questionnaire) throws IOException {
+    if (!CaseName.isLawful(name)) {
+      return refused(
+          name, "wrong-name", "No case is called that.", "Names have small letters and hyphens.");
+    }
+    sweep();
+    return open(path(name), questionnaire);
+  }
+
+  /**
+   * Opens a case file anywhere.
+   *
+   * @throws IOException if the disk fails
+   */
+  public Opened open(Path file, Questionnaire questionnaire) throws IOException {
+    byte[] bytes;
+    try {
+      bytes = disk.read(file, JsonReader.MAXIMUM_BYTES + 1);
+    } catch (NoSuchFileException e) {
+      return refused(file.toString(), "no-such-case", "There is no such case.", "");
+    } catch (AccessDeniedException e) {
+      return refused(
+          file.toString(), "unreadable", "This case may not be read.", "Look at its rights.");
+    }
+    List<Problem> problems = new ArrayList<>();
+    Optional<CaseReader.Result> result =
+        CaseReader.read(file.toString(), bytes, questionnaire, problems);
+    return result.isEmpty()
+        ? new Opened.Refused(problems)
+        : new Opened.Case(
+            new CaseFile(file, result.get().saved(), result.get().dropped(), problems));
+  }
+
+  private static Opened refused(String file, String code, String what, String mend) {
+    return new Opened.Refused(List.of(Problem.error(Where.file(file), code, what, mend)));
+  }
+
+  /** The names of all cases here, in alphabetical order. */
+  public List<String> names() throws IOException {
+    List<String> names = new ArrayList<>();
+    for (String file : disk.names(folder)) {
+      if (file.endsWith(END)) {
+        String name = file.substring(0, file.length() - END.length());
+        if (CaseName.isLawful(name)) {
+          names.add(name);
+        }
+      }
+    }
+    names.sort(null);
+    return names;
+  }
+
+  /**
+   * A name that no case here has, chosen by a number; the next free one after it where the first is
+   * taken.
+   */
+  public String freshName(long number) throws IOException {
+    List<String> taken = names();
+    for (int i = 0; i < CaseName.count(); i++) {
+      String name = CaseName.of(number + i);
+      if (!taken.contains(name)) {
+        return name;
+      }
+    }
+    String name = CaseName.of(number);
+    int suffix = 2;
+    while (taken.contains(name + "-" + suffix)) {
+      suffix++;
+    }
+    return name + "-" + suffix;
+  }
+
+  /**
+   * Removes a case and everything a broken-off save left of it. A disk may keep copies that no
+   * program can reach.
+   */
+  public void delete(String name) throws IOException {
+    disk.delete(path(name));
+    sweep();
+    disk.forceFolder(folder);
+  }
+
+  /** Removes what broken-off saves left behind. */
+  public void sweep() throws IOException {
+    for (String file : disk.names(folder)) {
+      if (file.startsWith(TEMPORARY_BEGINNING) && file.endsWith(TEMPORARY_END)) {
+        disk.delete(folder.resolve(file));
+      }
+    }
+  }
+}

@@ -1,0 +1,32 @@
+package closehand.casefile;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+
+/** What a case store asks of the disk; small, so that tests can let every step of it fail. */
+public interface Disk {
+  /** Creates a folder and those around it where missing, open to its owner alone. */
+  void createFolder(Path folder) throws IOException;
+
+  /** Creates a new empty file in a folder, open to its owner alone, and returns it. */
+  Path createTemporary(Path folder, String beginning, String end) throws IOException;
+
+  /** Writes a whole file and waits until it is on the disk. */
+  void write(Path file, byte[] bytes) throws IOException;
+
+  /** Gives a file another name in one step, replacing what has that name. */
+  void move(Path from, Path to) throws IOException;
+
+  /** Waits until the names in a folder are on the disk, where the system can do that. */
+  void forceFolder(Path folder) throws IOException;
+
+  /** The first {@code limit} bytes of a file. */
+  byte[] read(Path file, int limit) throws IOException;
+
+  /** The names in a folder; none if there is no such folder. */
+  List<String> names(Path folder) throws IOException;
+
+  /** Removes a file if it is there. */
+  void delete(Path file) throws IOException;
+}

@@ -1,0 +1,59 @@
+package closehand.rules;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Which steps and rules a changed answer can reach. */
+final class Influence {
+  private final Program program;
+  private final Map<Integer, List<Integer>> stepsBySlot = new HashMap<>();
+  private final Map<Integer, List<Integer>> rulesBySlot = new HashMap<>();
+
+  /**
+   * What one fact reaches.
+   *
+   * @param steps the steps to take again, in order
+   * @param rules the rules to judge again, in order
+   */
+  record Reach(List<Step> steps, List<Integer> rules) {}
+
+  Influence(Program program) {
+    this.program = program;
+    for (int i = 0; i < program.steps().size(); i++) {
+      int step = i;
+      program.steps().get(i).reads(slot -> note(stepsBySlot, slot, step));
+    }
+    for (int i = 0; i < program.rules().size(); i++) {
+      int rule = i;
+      program.rules().get(i).slots(slot -> note(rulesBySlot, slot, rule));
+    }
+  }
+
+  private static void note(Map<Integer, List<Integer>> bySlot, int slot, int reader) {
+    bySlot.computeIfAbsent(slot, s -> new ArrayList<>()).add(reader);
+  }
+
+  /** What a change of this fact's answer reaches; steps only lead onward, never back. */
+  Reach of(Asked fact) {
+    BitSet steps = new BitSet();
+    BitSet rules = new BitSet();
+    for (int i = 0; i <= fact.shape().width(); i++) {
+      touch(fact.slot() + i, steps, rules);
+    }
+    List<Step> ordered = new ArrayList<>();
+    for (int i = steps.nextSetBit(0); i >= 0; i = steps.nextSetBit(i + 1)) {
+      Step step = program.steps().get(i);
+      ordered.add(step);
+      step.writes(slot -> touch(slot, steps, rules));
+    }
+    return new Reach(ordered, rules.stream().boxed().toList());
+  }
+
+  private void touch(int slot, BitSet steps, BitSet rules) {
+    stepsBySlot.getOrDefault(slot, List.of()).forEach(steps::set);
+    rulesBySlot.getOrDefault(slot, List.of()).forEach(rules::set);
+  }
+}

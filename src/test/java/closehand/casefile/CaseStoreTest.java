@@ -1,0 +1,243 @@
+package closehand.casefile;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import closehand.bank.Questionnaire;
+import closehand.interview.Answer;
+import closehand.interview.Answers;
+import closehand.interview.Forms;
+import closehand.interview.Interview;
+import closehand.interview.Provenance;
+import closehand.interview.SavedCase;
+import closehand.interview.Value;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Cases on a real disk, with and without faults. */
+class CaseStoreTest {
+  private static final Questionnaire FORM =
+      Forms.form(
+          Forms.section(
+              "A",
+              Forms.question("A-1", Forms.words("goal.main")),
+              Forms.question("A-2", Forms.whole("pain.now", 0, 10, "{score}"))));
+  private static final LocalDisk LOCAL = new LocalDisk();
+
+  private final Path temp;
+
+  CaseStoreTest(@TempDir Path temp) {
+    this.temp = temp;
+  }
+
+  private Path folder() {
+    return temp.resolve("deep").resolve("cases");
+  }
+
+  private CaseStore store() {
+    return new CaseStore(folder(), LOCAL);
+  }
+
+  private static SavedCase with(String goal) {
+    Answers answers =
+        Answers.NONE.with(
+            "goal.main",
+            new Answers.Recorded(new Answer.Given(new Value.Text(goal)), Provenance.PLAYER_TOLD));
+    return new SavedCase(
+        "heron-oak",
+        SavedCase.BankStamp.of(FORM, "abc"),
+        Provenance.By.VOLUNTEER,
+        Interview.Route.CORE,
+        Optional.of("pain.now"),
+        answers,
+        "2026-11-24T10:00:00+01:00",
+        "2026-11-24T10:05:00+01:00");
+  }
+
+  private static SavedCase opened(CaseStore.Opened opened) {
+    return assertInstanceOf(CaseStore.Opened.Case.class, opened).file().saved();
+  }
+
+  private static String refusal(CaseStore.Opened opened) {
+    return assertInstanceOf(CaseStore.Opened.Refused.class, opened).problems().get(0).code();
+  }
+
+  @Test
+  void whatIsSavedComesBack() throws IOException {
+    store().save(with("race with friends"), FORM);
+    assertEquals(with("race with friends"), opened(store().open("heron-oak", FORM)));
+    store().save(with("build a city"), FORM);
+    assertEquals(with("build a city"), opened(store().open("heron-oak", FORM)));
+    assertEquals(List.of("heron-oak.json"), LOCAL.names(folder()));
+    Interview again = opened(store().open("heron-oak", FORM)).open(FORM);
+    assertEquals(Optional.of("pain.now"), again.at());
+  }
+
+  @Test
+  void filesAndFoldersAreTheOwnersAlone() throws IOException {
+    store().save(with("x"), FORM);
+    assertEquals("rwx------", rights(folder()));
+    assertEquals("rwx------", rights(temp.resolve("deep")));
+    assertEquals("rw-------", rights(folder().resolve("heron-oak.json")));
+  }
+
+  private static String rights(Path path) throws IOException {
+    return PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
+  }
+
+  @ParameterizedTest
+  @EnumSource(FaultyDisk.Fault.class)
+  void whereverASaveBreaksOffTheCaseIsTheOldOneOrTheNewOne(FaultyDisk.Fault fault)
+      throws IOException {
+    int old = 0;
+    int step = 0;
+    while (true) {
+      store().save(with("old"), FORM);
+      FaultyDisk disk = new FaultyDisk(LOCAL, step, fault);
+      boolean told = breaksOff(new CaseStore(folder(), disk));
+      if (!disk.failed()) {
+        break;
+      }
+      assertTrue(told, "step " + step + " failed and nobody was told");
+      SavedCase found = opened(store().open("heron-oak", FORM));
+      assertTrue(found.equals(with("old")) || found.equals(with("new")), "step " + step);
+      old += found.equals(with("old")) ? 1 : 0;
+      assertEquals(List.of("heron-oak.json"), LOCAL.names(folder()), "left over, step " + step);
+      step++;
+    }
+    assertEquals(5, step);
+    assertEquals(4, old);
+    assertEquals(with("new"), opened(store().open("heron-oak", FORM)));
+  }
+
+  private static boolean breaksOff(CaseStore store) {
+    try {
+      store.save(with("new"), FORM);
+      return false;
+    } catch (IOException | FaultyDisk.Killed e) {
+      return true;
+    }
+  }
+
+  @Test
+  void anErrorLeavesNoTemporaryFileBehind() throws IOException {
+    store().save(with("old"), FORM);
+    for (int step = 2; step < 4; step++) {
+      CaseStore store =
+          new CaseStore(folder(), new FaultyDisk(LOCAL, step, FaultyDisk.Fault.ERROR));
+      assertThrows(IOException.class, () -> store.save(with("new"), FORM));
+      assertEquals(List.of("heron-oak.json"), LOCAL.names(folder()), "step " + step);
+    }
+  }
+
+  @Test
+  void aTemporaryFileSweptByAnotherWindowIsWrittenAgain() throws IOException {
+    SweptOnce disk = new SweptOnce();
+    new CaseStore(folder(), disk).save(with("kept"), FORM);
+    assertTrue(disk.swept);
+    assertEquals(with("kept"), opened(store().open("heron-oak", FORM)));
+  }
+
+  /** The first move finds its file gone. */
+  private static final class SweptOnce extends LocalDisk {
+    private boolean swept;
+
+    @Override
+    public void move(Path from, Path to) throws IOException {
+      if (!swept) {
+        swept = true;
+        delete(from);
+      }
+      super.move(from, to);
+    }
+  }
+
+  @Test
+  void whatNeverWasACaseIsRefusedWithAReason() throws IOException {
+    store().save(with("x"), FORM);
+    String text = Files.readString(store().path("heron-oak"));
+    assertEquals("no-such-case", refusal(store().open("wren-elm", FORM)));
+    assertEquals("wrong-name", refusal(store().open("../heron-oak", FORM)));
+    assertEquals("wrong-format", refusal(open("{}")));
+    assertEquals("wrong-format", refusal(open(text.replace("closehand-case", "other"))));
+    assertEquals("newer-version", refusal(open(text.replace("\"schema\" : 1", "\"schema\" : 2"))));
+    assertEquals("not-json", refusal(open("")));
+    assertEquals("not-json", refusal(open(text.substring(0, text.length() / 2))));
+    assertEquals("not-json", refusal(open(text + "{}")));
+    assertEquals("wrong-type", refusal(open("[]")));
+    assertEquals("duplicate-key", refusal(open(text.replace("\"route\"", "\"asker\""))));
+    assertEquals("too-large", refusal(open(" ".repeat(2_000_001))));
+    assertEquals("too-large", refusal(open("{\"a\":".repeat(50) + "1" + "}".repeat(50))));
+    assertEquals("not-utf8", refusal(openBytes(new byte[] {(byte) 0xff, '{', '}'})));
+    assertEquals("unclean-text", refusal(open(text.replace("\"x\"", "\"x\\u001b[2J\""))));
+  }
+
+  @Test
+  void everyTruncationIsRefused() throws IOException {
+    store().save(with("x"), FORM);
+    byte[] whole = Files.readAllBytes(store().path("heron-oak"));
+    String text = new String(whole, StandardCharsets.UTF_8);
+    int end = text.lastIndexOf('}');
+    for (int length = 0; length <= end; length++) {
+      CaseStore.Opened opened = open(text.substring(0, length));
+      assertInstanceOf(CaseStore.Opened.Refused.class, opened, "length " + length);
+    }
+  }
+
+  private CaseStore.Opened open(String text) throws IOException {
+    return openBytes(text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  private CaseStore.Opened openBytes(byte[] bytes) throws IOException {
+    return store().open(Files.write(temp.resolve("other.json"), bytes), FORM);
+  }
+
+  @Test
+  void messagesNeverQuoteAnswers() throws IOException {
+    store().save(with("secretive"), FORM);
+    String text = Files.readString(store().path("heron-oak"));
+    for (int length = 0; length < text.length(); length += 7) {
+      CaseStore.Opened opened = open(text.substring(0, length));
+      assertTrue(!opened.toString().contains("secretive"), "length " + length);
+    }
+  }
+
+  @Test
+  void deletingLeavesNothing() throws IOException {
+    store().save(with("x"), FORM);
+    Files.writeString(folder().resolve(".save-heron-oak-123.tmp"), "{");
+    store().delete("heron-oak");
+    assertEquals(List.of(), LOCAL.names(folder()));
+    store().delete("heron-oak");
+  }
+
+  @Test
+  void namesAreListedAndFreshOnesFound() throws IOException {
+    assertEquals(List.of(), store().names());
+    assertEquals("avocet-acacia", store().freshName(0));
+    store().save(with("x"), FORM);
+    Files.writeString(folder().resolve("Not A Case.json"), "{}");
+    assertEquals(List.of("heron-oak"), store().names());
+    Files.writeString(folder().resolve("avocet-acacia.json"), "{}");
+    assertEquals(CaseName.of(1), store().freshName(0));
+  }
+
+  @Test
+  void aPathNeverLeadsOutOfTheFolder() {
+    for (String name : List.of("", "-a", "a/b", "..", "a.b", "A", "a b", "x".repeat(65))) {
+      assertThrows(IllegalArgumentException.class, () -> store().path(name), name);
+    }
+    assertEquals(folder().resolve("a-1.json"), store().path("a-1"));
+  }
+}

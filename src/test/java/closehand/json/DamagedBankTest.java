@@ -1,0 +1,104 @@
+package closehand.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import closehand.bank.Bank;
+import closehand.bank.Problem;
+import closehand.interview.Answers;
+import closehand.rules.Advice;
+import closehand.rules.RuleBook;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * However a bank is damaged, reading and checking it end in findings or in a bank that works.
+ *
+ * <p>{@code -Ddamage.runs} and {@code -Ddamage.seed} ask for a longer or another session.
+ */
+class DamagedBankTest {
+  private static final int RUNS = Integer.getInteger("damage.runs", 1500);
+  private static final long SEED = Long.getLong("damage.seed", 1);
+  private static final Path FOLDER =
+      Path.of(System.getProperty("damage.bank", FixtureBank.TINY.toString()));
+
+  @Test
+  void endsInFindingsOrInAWorkingBank() throws IOException {
+    Map<String, byte[]> files = files();
+    List<String> names = files.keySet().stream().sorted().toList();
+    int sound = 0;
+    for (int run = 0; run < RUNS; run++) {
+      Mutation mutation = new Mutation(SEED + run);
+      Map<String, byte[]> damaged = new HashMap<>(files);
+      for (int times = 1 + mutation.next(2); times > 0; times--) {
+        String name = names.get(mutation.next(names.size()));
+        damaged.put(name, mutation.damage(damaged.getOrDefault(name, new byte[0])));
+      }
+      sound += inspect(new Memory(damaged), SEED + run) ? 1 : 0;
+    }
+    assertTrue(sound > 0, "some damage is harmless, such as another word in a text");
+    assertTrue(sound < RUNS / 2, "most damage is found; harmless: " + sound + " of " + RUNS);
+  }
+
+  private static boolean inspect(Memory bank, long seed) throws IOException {
+    try {
+      List<Problem> problems = BankInspection.inspect(bank);
+      problems.forEach(problem -> readable(problem, seed));
+      if (problems.isEmpty()) {
+        works(BankReader.read(bank, BankReader.Extent.FOR_USE).bank().orElseThrow());
+      }
+      return problems.isEmpty();
+    } catch (RuntimeException | StackOverflowError e) {
+      throw new AssertionError("seed " + seed, e);
+    }
+  }
+
+  private static void works(Bank bank) {
+    Advice advice = RuleBook.of(bank).advise(Answers.NONE);
+    assertEquals(bank.approaches().size(), advice.standings().size());
+  }
+
+  private static void readable(Problem problem, long seed) {
+    String text = problem.toString();
+    assertTrue(
+        UncleanText.firstUnclean(text) < 0 && text.indexOf('\n') < 0, "seed " + seed + ": " + text);
+    assertFalse(problem.what().isBlank(), "seed " + seed + ": says what");
+    assertTrue(problem.what().endsWith("."), "seed " + seed + ": a whole sentence: " + text);
+    assertTrue(
+        !problem.code().equals("too-fine") || text.contains("cells"), "seed " + seed + ": " + text);
+  }
+
+  private static Map<String, byte[]> files() throws IOException {
+    List<Path> found = new ArrayList<>();
+    try (Stream<Path> walk = Files.walk(FOLDER)) {
+      walk.filter(Files::isRegularFile).forEach(found::add);
+    }
+    Map<String, byte[]> files = new HashMap<>();
+    for (Path path : found) {
+      files.put(FOLDER.relativize(path).toString().replace('\\', '/'), Files.readAllBytes(path));
+    }
+    return files;
+  }
+
+  /** A bank in memory. */
+  private record Memory(Map<String, byte[]> files) implements BankFiles {
+    @Override
+    public Optional<byte[]> bytes(String name) {
+      return Optional.ofNullable(files.get(name));
+    }
+
+    @Override
+    public String displayName(String name) {
+      return name;
+    }
+  }
+}
