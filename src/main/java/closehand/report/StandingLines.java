@@ -58,8 +58,11 @@ final class StandingLines {
     standing.ruledOutBy().forEach(f -> pieces.add(row("out ", f)));
     standing.inFavour().forEach(f -> pieces.add(row(signed(f, id), f)));
     standing.against().forEach(f -> pieces.add(row(signed(f, id), f)));
-    standing.mayBeRuledOutBy().forEach(f -> pieces.add(row("could rule it out: ", f)));
-    if (!standing.waitsFor().isEmpty() && standing.status() != Standing.Status.RULED_OUT) {
+    boolean open = standing.status() != Standing.Status.RULED_OUT;
+    if (open) {
+      standing.mayBeRuledOutBy().forEach(f -> pieces.add(row("could rule it out: ", f)));
+    }
+    if (open && !standing.waitsFor().isEmpty()) {
       pieces.add(
           Paragraph.under(
               2,
