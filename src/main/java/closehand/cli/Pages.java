@@ -9,6 +9,8 @@ import closehand.report.Change;
 import closehand.report.PageInput;
 import closehand.rules.Advice;
 import closehand.rules.RuleBook;
+import closehand.rules.WhatIf;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -83,6 +85,13 @@ final class Pages {
   }
 
   private Map<String, List<Change>> changes(Answers answers) {
-    return Map.of();
+    Map<String, List<Change>> changes = new LinkedHashMap<>();
+    for (Map.Entry<String, List<closehand.rules.Change>> one :
+        WhatIf.of(rules, answers).suggested().entrySet()) {
+      changes.put(
+          one.getKey(),
+          one.getValue().stream().map(c -> Change.of(bank.questionnaire(), c)).toList());
+    }
+    return changes;
   }
 }

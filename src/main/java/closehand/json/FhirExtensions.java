@@ -187,6 +187,24 @@ final class FhirExtensions {
             v -> v instanceof JsonValue.Str text ? Optional.of(text.value()) : Optional.empty());
   }
 
+  /**
+   * The text in this member of the extension with this address, also where the address is not known
+   * to forms.
+   */
+  Optional<String> textOf(String url, String member) {
+    for (JsonValue value : values) {
+      if (value instanceof JsonValue.Obj object && isAddress(object, url)) {
+        Optional<JsonValue> found = object.member(member);
+        if (found.orElse(null) instanceof JsonValue.Str text) {
+          return Optional.of(text.value());
+        }
+        ObjectReading.wrongType(
+            found.orElse(object), "an extension with \"" + member + "\" as text", problems);
+      }
+    }
+    return Optional.empty();
+  }
+
   /** The number, or empty where there is none. */
   Optional<Double> numberOf(String url) {
     return value(url)
