@@ -153,6 +153,7 @@ final class SmallQuestions {
         "",
         "",
         "",
+        List.of(),
         Question.Route.CORE,
         by,
         0,
