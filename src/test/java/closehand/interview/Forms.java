@@ -74,6 +74,7 @@ public final class Forms {
           "why",
           "look at " + id,
           "film " + id,
+          List.of(),
           route,
           by,
           0,
