@@ -181,7 +181,7 @@ final class SmallBank {
       String contact,
       CautionClass... classes) {
     return new Caution(
-        code, List.of(classes), true, title, message, actions, clinician, contact, HERE);
+        code, List.of(classes), true, true, title, message, actions, clinician, contact, HERE);
   }
 
   private static GameProfile game(String genre, String title, String... settings) {
