@@ -9,7 +9,8 @@ import java.util.List;
  * so it can be a file's name on every system and never leads out of the folder.
  */
 public final class CaseName {
-  private static final int LONGEST = 64;
+  /** Longest lawful name, in characters. */
+  static final int LONGEST = 64;
 
   private static final List<String> BIRDS =
       words(
