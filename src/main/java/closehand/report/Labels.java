@@ -67,9 +67,9 @@ public final class Labels {
     return Phrases.sentence(String.join("; ", names));
   }
 
-  /** A field's label without its question mark. */
+  /** A field's label without its question mark and with a comma for its colon. */
   static String label(Field field) {
-    String label = field.label();
+    String label = field.label().replace(": ", ", ");
     return label.endsWith("?") ? label.substring(0, label.length() - 1) : label;
   }
 

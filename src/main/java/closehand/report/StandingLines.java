@@ -68,8 +68,7 @@ final class StandingLines {
               2,
               "Waits for: " + Labels.sentence(input.bank().questionnaire(), standing.waitsFor())));
     }
-    String change =
-        ChangeWords.line(input.bank().questionnaire(), input.changesOf(id), MOST_CHANGES, glyphs);
+    String change = ChangeWords.line(input, standing, MOST_CHANGES, glyphs);
     if (!change.isEmpty()) {
       pieces.add(Paragraph.under(2, change));
     }

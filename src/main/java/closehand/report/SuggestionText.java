@@ -73,8 +73,7 @@ public final class SuggestionText {
       String id = idea.approach().id();
       add(pieces, "Suggested because: ", idea.inFavour(), id);
       add(pieces, "Against it: ", idea.against(), id);
-      String change =
-          ChangeWords.line(input.bank().questionnaire(), input.changesOf(id), MOST_CHANGES, glyphs);
+      String change = ChangeWords.line(input, idea, MOST_CHANGES, glyphs);
       if (!change.isEmpty()) {
         pieces.add(Paragraph.under(INDENT, change));
       }

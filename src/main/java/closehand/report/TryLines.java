@@ -71,7 +71,7 @@ final class TryLines {
     under(
         reasons("Suggested because: ", idea.inFavour(), approach),
         reasons("Against it: ", idea.against(), approach),
-        ChangeWords.brief(input.bank().questionnaire(), input.changesOf(approach.id()), glyphs));
+        ChangeWords.brief(input, idea, glyphs));
     under(
         words.borrow(),
         KitWords.effortAndCost(input.bank(), approach),

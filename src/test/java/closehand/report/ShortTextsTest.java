@@ -7,6 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.bank.Approach;
 import closehand.bank.CautionClass;
+import closehand.rules.Change.To;
+import closehand.rules.Standing;
 import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -108,5 +110,42 @@ class ShortTextsTest {
     assertEquals(
         "Set-up: 10 to 20 minutes. Cost: nothing to pay, or up to about 50 coins.",
         KitWords.effortAndCost(SmallBank.bank(), SmallBank.VOICE));
+  }
+
+  @Test
+  void whatTheReasonsRestOnIsNamedBeforeSafetyQuestions() {
+    Story story =
+        Story.player()
+            .suggests(SmallBank.MOUSE, Story.supports("R1", SmallBank.MOUSE, 2, "It fits."))
+            .changes(SmallBank.MOUSE, "safe.chest", "Yes, now", Standing.Status.UNDECIDED)
+            .changes(SmallBank.MOUSE, "env.noise", "Loud", Standing.Status.RULED_OUT)
+            .changes(SmallBank.MOUSE, "safe.skin", "Open", Standing.Status.NOT_SUGGESTED);
+    Standing mouse = story.advice().suggestions().get(0);
+    assertEquals(
+        List.of("safe.skin", "env.noise"),
+        ChangeWords.telling(story.input(), mouse, 2).stream().map(Change::fact).toList());
+    assertEquals(
+        "This would change if: what your skin is like was \"Open\".",
+        ChangeWords.brief(story.input(), mouse, Glyphs.ASCII));
+    assertEquals(
+        List.of("safe.skin", "env.noise", "safe.chest"),
+        ChangeWords.telling(story.input(), mouse, 9).stream().map(Change::fact).toList());
+  }
+
+  @Test
+  void aChangeIsPutInWords() {
+    assertEquals("Loud", words("env.noise", new To.Option("loud")));
+    assertEquals("No", words("voice.chat", new To.Flag(false)));
+    assertEquals("20 minutes or less", words("end.minutes", new To.Between(0, 20)));
+    assertEquals("30 minutes or more", words("end.minutes", new To.Between(30, 240)));
+    assertEquals("from 20 to 30 minutes", words("end.minutes", new To.Between(20, 30)));
+    assertEquals("Relax as well", words("goal.good", new To.Picked("relax", true)));
+    assertEquals("without Relax", words("goal.good", new To.Picked("relax", false)));
+    assertEquals("Nothing special", words("goal.good", new To.Picked("none", true)));
+  }
+
+  private static String words(String fact, To to) {
+    closehand.rules.Change change = new closehand.rules.Change(fact, to, Standing.Status.RULED_OUT);
+    return Change.of(SmallQuestions.questionnaire(), change).whatWouldBe();
   }
 }

@@ -72,7 +72,10 @@ final class SmallQuestions {
         asked(
             "GOA-02",
             "What good looks like",
-            field("goal.good", "What good looks like", several("relax:Relax", "compete:Compete")),
+            field(
+                "goal.good",
+                "What good looks like",
+                several("none:Nothing special", "relax:Relax", "compete:Compete")),
             field("goal.good.words", "In your own words", WORDS)),
         asked(
             "GOA-04",
@@ -156,7 +159,7 @@ final class SmallQuestions {
         List.of(),
         Question.Route.CORE,
         by,
-        0,
+        id.equals("SAF-03") ? 3 : 0,
         List.of(fields),
         SmallBank.HERE);
   }

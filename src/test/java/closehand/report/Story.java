@@ -166,7 +166,9 @@ final class Story {
   }
 
   Story changes(Approach approach, String fact, String whatWouldBe, Standing.Status becomes) {
-    changes.put(approach.id(), List.of(new Change(fact, whatWouldBe, becomes)));
+    changes
+        .computeIfAbsent(approach.id(), a -> new ArrayList<>())
+        .add(new Change(fact, whatWouldBe, becomes));
     return this;
   }
 
