@@ -57,6 +57,6 @@ public final class CaseName {
     if (name.isEmpty() || name.length() > LONGEST || name.charAt(0) == '-') {
       return false;
     }
-    return name.chars().allMatch(c -> c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-');
+    return name.chars().allMatch(c -> (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-');
   }
 }
