@@ -8,6 +8,7 @@ import java.util.List;
  * @param code such as {@code C-NECK}
  * @param classes every class it can have
  * @param lowerable whether a clinician may lower it, with a reason
+ * @param bindsClinicians whether its holds on tasks also bind a clinician who runs them
  * @param title a few words
  * @param message one sentence to the player
  * @param actions what to do, whole sentences
@@ -19,6 +20,7 @@ public record Caution(
     String code,
     List<CautionClass> classes,
     boolean lowerable,
+    boolean bindsClinicians,
     String title,
     String message,
     List<String> actions,

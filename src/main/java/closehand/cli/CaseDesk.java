@@ -3,6 +3,7 @@ package closehand.cli;
 import closehand.bank.Caution;
 import closehand.bank.CautionClass;
 import closehand.interview.Interview;
+import closehand.interview.Provenance;
 import closehand.line.Desk;
 import closehand.report.Consultation;
 import closehand.report.Glyphs;
@@ -11,6 +12,7 @@ import closehand.report.QuietLine;
 import closehand.report.StopNotice;
 import closehand.report.SuggestionText;
 import closehand.rules.Advice;
+import closehand.rules.Holds;
 import closehand.rules.Warning;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -50,7 +52,7 @@ final class CaseDesk implements Desk {
     }
     return new Consultation(
         lines(QuietLine.of(advice, openQuestions(interview), glyphs)),
-        advice.holds(),
+        Holds.of(advice, interview.asker() == Provenance.By.CLINICIAN),
         notices,
         lowerable,
         () -> lines(SuggestionText.of(pages.input(interview, kept.name(), today), glyphs)));

@@ -7,8 +7,12 @@ import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
 import closehand.report.Change;
 import closehand.report.PageInput;
+import closehand.report.TellingChanges;
 import closehand.rules.Advice;
 import closehand.rules.RuleBook;
+import closehand.rules.Standing;
+import closehand.rules.WhatIf;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -66,6 +70,7 @@ final class Pages {
   /** Everything a page needs, for an interview as it stands. */
   PageInput input(Interview interview, String caseName, String isoDate) {
     Answers answers = interview.answers();
+    Advice advice = advise(answers);
     Set<String> open = new LinkedHashSet<>();
     for (StillOpen one : interview.open()) {
       open.add(one.question().id());
@@ -73,16 +78,26 @@ final class Pages {
     return new PageInput(
         bank,
         interview.effective(),
-        advise(answers),
+        advice,
         byGame(answers),
-        changes(answers),
+        changes(answers, advice),
         open.isEmpty(),
         List.copyOf(open),
         caseName,
         isoDate);
   }
 
-  private Map<String, List<Change>> changes(Answers answers) {
-    return Map.of();
+  private Map<String, List<Change>> changes(Answers answers, Advice advice) {
+    Map<String, List<closehand.rules.Change>> all = WhatIf.of(rules, answers).suggested();
+    Map<String, List<Change>> changes = new LinkedHashMap<>();
+    for (Standing standing : advice.suggestions()) {
+      String id = standing.approach().id();
+      List<Change> words =
+          all.getOrDefault(id, List.of()).stream()
+              .map(c -> Change.of(bank.questionnaire(), c))
+              .toList();
+      changes.put(id, TellingChanges.of(bank.questionnaire(), standing, words));
+    }
+    return changes;
   }
 }

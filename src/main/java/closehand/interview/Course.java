@@ -6,10 +6,15 @@ import java.util.Optional;
 
 /** Moves an interview from field to field within one turn. */
 final class Course {
+  /** The safety weight of questions whose answers can stop something. */
+  private static final int GATE = 3;
+
   private Interview now;
+  private Enablement enablement;
 
   Course(Interview now) {
     this.now = now;
+    this.enablement = Enablement.of(now.outline(), now.answers());
   }
 
   Interview now() {
@@ -47,7 +52,12 @@ final class Course {
       note = earlier.provenance().note();
     }
     Provenance kept = new Provenance(provenance.by(), provenance.how(), note);
-    now = now.with(now.answers().with(place.fact(), new Answers.Recorded(answer, kept)));
+    boolean changesWarning =
+        place.question().safetyWeight() == GATE
+            && (earlier == null || !earlier.answer().equals(answer));
+    // A clinician lowered a stop on the answers as they were; on other answers it must stand again.
+    Answers before = changesWarning ? now.answers().withNothingLowered() : now.answers();
+    now = now.with(before.with(place.fact(), new Answers.Recorded(answer, kept)));
     Sitting sitting = now.sitting().giving(place.fact());
     if (answer.equals(new Answer.Absent(Answer.Reason.LATER))) {
       sitting = sitting.passing(place.fact());
@@ -230,6 +240,9 @@ final class Course {
   }
 
   private Walk walk() {
-    return new Walk(now);
+    if (!enablement.isOf(now.answers())) {
+      enablement = Enablement.of(now.outline(), now.answers());
+    }
+    return new Walk(now, enablement);
   }
 }

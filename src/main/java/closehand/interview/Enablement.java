@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Predicate;
 
 /**
  * Which fields apply, given some answers: {@code enableWhen} of HL7 FHIR R4.
@@ -45,9 +44,24 @@ public final class Enablement {
     return new Enablement(outline, answers);
   }
 
+  /**
+   * Whether it was worked out for just these answers. The same object, since comparing all answers
+   * would cost more than working it out again.
+   */
+  @SuppressWarnings("ReferenceEquality")
+  boolean isOf(Answers some) {
+    return answers == some;
+  }
+
   /** Whether this field applies; never for a fact that the questionnaire does not have. */
   public boolean applies(String fact) {
-    return outline.place(fact).filter(p -> judge(p, worked, this::holds)).isPresent();
+    Optional<Outline.Place> place = outline.place(fact);
+    return place.isPresent() && applies(place.get());
+  }
+
+  /** Whether this field applies. */
+  boolean applies(Outline.Place place) {
+    return judge(place, worked, /* certain= */ true);
   }
 
   /**
@@ -55,7 +69,8 @@ public final class Enablement {
    * good enough to say about how many questions there are.
    */
   public boolean mayApply(String fact) {
-    return outline.place(fact).filter(p -> judge(p, workedMaybe, this::mayHold)).isPresent();
+    Optional<Outline.Place> place = outline.place(fact);
+    return place.isPresent() && judge(place.get(), workedMaybe, /* certain= */ false);
   }
 
   /** The answers that apply, in the order of the interview. */
@@ -77,42 +92,48 @@ public final class Enablement {
     return new Answers(aside, List.of());
   }
 
-  /** Whether somebody answered this and the answer counts; value-less answers are answers. */
-  boolean answered(String fact) {
-    return applies(fact) && outline.place(fact).filter(p -> exists(p.field())).isPresent();
-  }
-
-  private boolean judge(Outline.Place place, byte[] memory, Predicate<EnableWhen.Test> test) {
+  private boolean judge(Outline.Place place, byte[] memory, boolean certain) {
     int at = place.index();
     if (memory[at] == 0) {
       memory[at] = DOES_NOT; // a condition that leads back to its own field never holds
-      memory[at] = allHold(place.field(), test) ? APPLIES : DOES_NOT;
+      memory[at] = allHold(place.field(), certain) ? APPLIES : DOES_NOT;
     }
     return memory[at] == APPLIES;
   }
 
-  private static boolean allHold(Field field, Predicate<EnableWhen.Test> test) {
+  private boolean allHold(Field field, boolean certain) {
     for (EnableWhen when : field.conditions()) {
-      boolean holds =
-          when.all() ? when.tests().stream().allMatch(test) : when.tests().stream().anyMatch(test);
-      if (!holds) {
+      if (!holds(when, certain)) {
         return false;
       }
     }
     return true;
   }
 
+  private boolean holds(EnableWhen when, boolean certain) {
+    for (EnableWhen.Test test : when.tests()) {
+      boolean holds = holds(test) || (!certain && mayHold(test));
+      if (holds != when.all()) {
+        return holds;
+      }
+    }
+    return when.all();
+  }
+
   private boolean mayHold(EnableWhen.Test test) {
-    return holds(test) || (mayApply(test.fact()) && !answered(test.fact()));
+    Optional<Outline.Place> place = outline.place(test.fact());
+    return place.isPresent()
+        && judge(place.get(), workedMaybe, /* certain= */ false)
+        && !(applies(place.get()) && exists(place.get().field()));
   }
 
   private boolean holds(EnableWhen.Test test) {
-    boolean exists = answered(test.fact());
+    Optional<Outline.Place> place = outline.place(test.fact());
+    boolean exists = place.isPresent() && applies(place.get()) && exists(place.get().field());
     if (test.operator() == EnableWhen.Operator.EXISTS) {
       return test.expected() instanceof EnableWhen.Expected.Flag wanted && wanted.value() == exists;
     }
-    return exists
-        && outline.place(test.fact()).filter(p -> anyMatches(p.field(), test)).isPresent();
+    return exists && anyMatches(place.get().field(), test);
   }
 
   private boolean anyMatches(Field field, EnableWhen.Test test) {
@@ -126,8 +147,9 @@ public final class Enablement {
 
   /** Whether a response would hold an answer here: an empty choice without "none" is no answer. */
   private boolean exists(Field field) {
-    return answers.answer(field.fact()).filter(a -> a instanceof Answer.Absent).isPresent()
-        || !values(field).isEmpty();
+    Answers.Recorded recorded = answers.byFact().get(field.fact());
+    return recorded != null
+        && (recorded.answer() instanceof Answer.Absent || !values(field).isEmpty());
   }
 
   /** The single values given to a field; several choices count one by one. */

@@ -14,8 +14,12 @@ final class Walk {
   private final Enablement enablement;
 
   Walk(Interview interview) {
+    this(interview, Enablement.of(interview.outline(), interview.answers()));
+  }
+
+  Walk(Interview interview, Enablement enablement) {
     this.interview = interview;
-    this.enablement = Enablement.of(interview.outline(), interview.answers());
+    this.enablement = enablement;
   }
 
   Enablement enablement() {

@@ -58,6 +58,7 @@ final class CautionsReader {
             code,
             classes,
             in.flag("lowerable", true),
+            in.flag("bindsClinicians", true),
             in.text("title"),
             in.text("message"),
             in.texts("actions"),

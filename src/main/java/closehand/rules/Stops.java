@@ -3,10 +3,10 @@ package closehand.rules;
 import closehand.bank.CautionClass;
 import closehand.bank.Rule;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.BitSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.IntStream;
 
 /**
@@ -23,7 +23,7 @@ final class Stops {
 
   /** Notes for every rule that can stop a part of the body where that part is told. */
   Stops(Program program) {
-    Map<Integer, List<Named>> found = new java.util.HashMap<>();
+    Map<Integer, List<Named>> found = new HashMap<>();
     for (int i = 0; i < program.rules().size(); i++) {
       if (stopsPart(program.rules().get(i).rule())) {
         found.put(i, named(program, program.rules().get(i)));
@@ -39,11 +39,12 @@ final class Stops {
   }
 
   private static List<Named> named(Program program, CompiledRule rule) {
-    Set<Asked> mentioned = new HashSet<>();
-    Set<Integer> seen = new HashSet<>();
+    BitSet mentioned = new BitSet();
+    BitSet seen = new BitSet();
     rule.slots(slot -> mention(program.owners(), slot, seen, mentioned));
     List<Named> named = new ArrayList<>();
-    for (Asked fact : mentioned) {
+    for (int i = mentioned.nextSetBit(0); i >= 0; i = mentioned.nextSetBit(i + 1)) {
+      Asked fact = program.table().asked(program.facts().get(i));
       program
           .table()
           .findAsked(fact.fact() + WHERE)
@@ -52,16 +53,17 @@ final class Stops {
     return named;
   }
 
-  private static void mention(Owners owners, int slot, Set<Integer> seen, Set<Asked> mentioned) {
-    if (!seen.add(slot)) {
+  private static void mention(Owners owners, int slot, BitSet seen, BitSet mentioned) {
+    if (seen.get(slot)) {
       return;
     }
+    seen.set(slot);
     TermStep term = owners.term(slot);
     Asked fact = owners.fact(slot);
     if (term != null) {
       term.reads(read -> mention(owners, read, seen, mentioned));
     } else if (fact != null) {
-      mentioned.add(fact);
+      mentioned.set(fact.order());
     }
   }
 

@@ -84,7 +84,11 @@ sealed interface Values {
     }
 
     private double scale() {
-      return Math.pow(10, decimals);
+      double scale = 1;
+      for (int i = 0; i < decimals; i++) {
+        scale *= 10;
+      }
+      return scale;
     }
   }
 

@@ -57,10 +57,11 @@ public final class Dice {
   }
 
   private List<String> picks(List<Option> options) {
-    Option first = of(options);
-    List<String> codes = new ArrayList<>(List.of(first.code()));
+    Option sure = of(options);
+    List<String> codes = new ArrayList<>();
     for (Option option : options) {
-      if (!first.exclusive() && !option.exclusive() && option != first && oneIn(3)) {
+      boolean also = !sure.exclusive() && !option.exclusive() && oneIn(3);
+      if (option.equals(sure) || also) {
         codes.add(option.code());
       }
     }
