@@ -50,7 +50,7 @@ class BrokenAnswersTest {
   private static List<Problem> read(String name, byte[] bytes) {
     List<Problem> problems = new ArrayList<>();
     JsonReader.read(name, bytes, problems).ifPresent(v -> FlatReader.read(v, problems));
-    return problems;
+    return Problem.inLineOrder(problems);
   }
 
   @Test

@@ -48,7 +48,7 @@ class DamagedBankTest {
 
   private static boolean inspect(MemoryBank bank, long seed) throws IOException {
     try {
-      List<Problem> problems = BankInspection.inspect(bank);
+      List<Problem> problems = BankInspection.of(bank).problems();
       problems.forEach(problem -> readable(problem, seed));
       if (problems.isEmpty()) {
         works(BankReader.read(bank, BankReader.Extent.FOR_USE).bank().orElseThrow());

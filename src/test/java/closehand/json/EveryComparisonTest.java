@@ -122,7 +122,7 @@ class EveryComparisonTest {
     String text = new String(tiny.files().get(file), StandardCharsets.UTF_8);
     assertTrue(text.contains(old), file + " holds " + old);
     byte[] bytes = text.replace(old, instead).getBytes(StandardCharsets.UTF_8);
-    List<Problem> problems = BankInspection.inspect(tiny.with(file, bytes));
+    List<Problem> problems = BankInspection.of(tiny.with(file, bytes)).problems();
     List<String> codes = problems.stream().map(Problem::code).toList();
     assertTrue(!codes.contains("too-fine"), () -> instead + " gives " + problems);
     boolean works = codes.stream().allMatch("failing-example"::equals);
