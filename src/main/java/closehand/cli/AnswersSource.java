@@ -36,7 +36,8 @@ final class AnswersSource {
     FlatAnswers flat = FlatAnswers.of(bank, FlatReader.read(document.get(), problems));
     problems.addAll(flat.problems());
     return new Loaded(
-        Problem.anyError(problems) ? Optional.empty() : Optional.of(flat.answers()), problems);
+        Problem.anyError(problems) ? Optional.empty() : Optional.of(flat.answers()),
+        Problem.inLineOrder(problems));
   }
 
   private static byte[] bytes(Path file) throws IOException {
