@@ -46,6 +46,7 @@ class FlatAnswersTest {
                   "C-NECK",
                   List.of(CautionClass.STOP_PART),
                   true,
+                  true,
                   "Neck",
                   "Neck.",
                   List.of(),
