@@ -1,7 +1,9 @@
 package closehand.line;
 
 import closehand.bank.FactType;
+import closehand.bank.Field;
 import closehand.bank.Option;
+import closehand.interview.Entry;
 import closehand.interview.Interview;
 import closehand.interview.Overview;
 import closehand.interview.Prompt;
@@ -97,6 +99,21 @@ final class Asides {
     }
     String last = prompt.lineOfFields().get(fields - 1).label();
     return " Or up to " + fields + " in a row, the last for: " + last + ".";
+  }
+
+  /** Says back what was understood, so that a slip is noticed at once. */
+  void noted(Prompt prompt, List<Entry.Line.For> values) {
+    List<String> parts = new ArrayList<>();
+    for (Entry.Line.For value : values) {
+      for (Field field : prompt.lineOfFields()) {
+        if (field.fact().equals(value.fact())) {
+          String words = Wording.of(field.type(), value.value());
+          parts.add(values.size() > 1 ? field.label() + ": " + words : words);
+        }
+      }
+    }
+    boolean free = prompt.field().type() instanceof FactType.Words;
+    console.say(free || parts.isEmpty() ? "Noted." : "Noted: " + String.join("; ", parts) + ".");
   }
 
   /** Why it is asked and how to see it. */

@@ -113,6 +113,7 @@ public final class LineFace {
     if (typed instanceof Typed.Nothing) {
       if (prompt.earlier().isPresent()) {
         send(new Message.Onward());
+        interview.refusal().ifPresent(console::say);
       } else if (!console.scripted()) {
         console.say("Nothing was typed. l puts this question off, h lists what you can do.");
       }
@@ -141,6 +142,7 @@ public final class LineFace {
         return refuse(interview.refusal().get());
       }
     }
+    asides.noted(prompt, values);
     takeIn(true);
     return Optional.empty();
   }
