@@ -110,7 +110,7 @@ public final class CaseStore {
       return refused(
           name, "wrong-name", "No case is called that.", "Names have small letters and hyphens.");
     }
-    sweep();
+    sweepQuietly();
     return open(path(name), questionnaire);
   }
 
@@ -221,6 +221,15 @@ public final class CaseStore {
     disk.delete(path(name));
     sweep();
     disk.forceFolder(folder);
+  }
+
+  /** Where nothing may be removed, a case can still be read. */
+  private void sweepQuietly() {
+    try {
+      sweep();
+    } catch (IOException e) {
+      // What is left behind does no harm and is removed another time.
+    }
   }
 
   /** Removes what broken-off saves left behind. */

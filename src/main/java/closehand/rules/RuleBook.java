@@ -121,7 +121,7 @@ public final class RuleBook {
         warnings.lowered(),
         withheld,
         reckoning.tally().partStopped() && !withheld,
-        notCleared.isEmpty() && new Firmness(reckoning, ranking).firm(),
+        !withheld && notCleared.isEmpty() && new Firmness(reckoning, ranking).firm(),
         holds(reckoning),
         reckoning.findings());
   }
