@@ -17,7 +17,10 @@ record Alternative(Value value, Change.To to, int offset) {
   /** Most numbers tried one by one. */
   private static final int MOST_NUMBERS = 1000;
 
-  /** Every other answer to a fact that has exactly one value now; ascending for numbers. */
+  /**
+   * Every other answer to a fact that has exactly one value now; ascending for numbers. Of numbers
+   * that a difference reads, each alone, but no more than the first 1001.
+   */
   static List<Alternative> to(Asked asked, long[] state) {
     Shape shape = asked.shape();
     if (shape instanceof YesNoShape) {

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A bank laid out for making its rules out: everything by id, conditions spread over the games.
@@ -30,7 +31,7 @@ record BankView(
     GameScope games) {
 
   /** The conditions of a rule, spread over the games. */
-  record Clauses(Condition when, java.util.Optional<Condition> unless) {}
+  record Clauses(Condition when, Optional<Condition> unless) {}
 
   static BankView of(Bank bank) {
     Map<String, Field> fields = bank.questionnaire().fieldsByFact();

@@ -1,5 +1,6 @@
 package closehand.rules;
 
+import java.util.List;
 import java.util.function.IntConsumer;
 
 /**
@@ -89,7 +90,7 @@ record Difference(int slot, Input first, Input second, NumberLine line, long all
 
   @Override
   public void waits(long wanted, Trace trace, FactSet into) {
-    for (Input input : java.util.List.of(first, second)) {
+    for (Input input : List.of(first, second)) {
       long possible = trace.cells(input.slot());
       if (possible < 0 || trace.spread(input) > 0) {
         trace.waits(input.slot(), Long.lowestOneBit(possible), into);

@@ -1,6 +1,7 @@
 package closehand.rules;
 
 import closehand.bank.Approach;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -80,7 +81,7 @@ final class Firmness {
     for (CompiledRule.Points given : rule.supports()) {
       own += given.approach() == leader ? given.points() : 0;
     }
-    java.util.Arrays.fill(ahead, own);
+    Arrays.fill(ahead, own);
     for (CompiledRule.Points given : rule.supports()) {
       ahead[given.approach()] -= given.points();
     }

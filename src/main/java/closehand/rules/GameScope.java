@@ -15,6 +15,7 @@ import closehand.bank.Where;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntFunction;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
@@ -73,7 +74,7 @@ record GameScope(List<Integer> slots) {
     return parts(condition, this::spread);
   }
 
-  private List<Condition> each(java.util.function.IntFunction<Condition> ofSlot) {
+  private List<Condition> each(IntFunction<Condition> ofSlot) {
     return slots.stream().map(ofSlot::apply).toList();
   }
 

@@ -1,5 +1,6 @@
 package closehand.rules;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -9,6 +10,7 @@ final class Owners {
   private final @Nullable Asked[] facts;
   private final @Nullable TermStep[] terms;
   private final Map<Integer, Node> gates;
+  private final Map<Integer, Integer> listedSlots = new HashMap<>();
 
   /**
    * Notes the owner of every slot.
@@ -29,6 +31,7 @@ final class Owners {
         terms[term.slot()] = term;
       } else if (step instanceof Step.Listed listed) {
         facts[listed.slot()] = listed.genre();
+        listedSlots.put(listed.genre().order(), listed.slot());
       }
     }
   }
@@ -41,6 +44,12 @@ final class Owners {
   /** The term kept in this slot, if any. */
   @Nullable TermStep term(int slot) {
     return terms[slot];
+  }
+
+  /** Whether a fact names a game that is left out of account, whatever was answered. */
+  boolean leftOut(Asked asked, long[] base) {
+    Integer listed = listedSlots.get(asked.order());
+    return listed != null && base[listed] == Shape.NO;
   }
 
   /** When a fact applies, if that depends on anything. */

@@ -21,7 +21,7 @@ final class Reckoning {
     this.state = program.settle(base);
     this.outcomes = program.outcomes(state);
     this.tally = new Tally(program.bank().approaches().size(), program.rules(), outcomes);
-    this.trace = new Trace(program.owners(), state, program.facts().size());
+    this.trace = new Trace(program.owners(), base, state, program.facts().size());
     this.waits = new FactSet[outcomes.length];
     this.findings = new ArrayList<>(outcomes.length);
     for (int i = 0; i < outcomes.length; i++) {

@@ -44,6 +44,9 @@ final class TermSteps {
         cells.add(shape.line().cellOf(slots.size()));
       }
     }
+    if (slots.isEmpty()) {
+      throw new IllegalArgumentException("nothing to count: " + several.fact());
+    }
     return new Count(slot, slots, cells, shape.all());
   }
 

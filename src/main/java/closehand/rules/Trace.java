@@ -6,6 +6,7 @@ import org.jspecify.annotations.Nullable;
 /** Finds the facts that a condition rests on or waits for, in one state. */
 final class Trace {
   private final Owners owners;
+  private final long[] base;
   private final long[] state;
   private final int facts;
   private final @Nullable FactSet[] derivedSupport;
@@ -14,10 +15,13 @@ final class Trace {
   /**
    * Begins in one state; keeps what it finds about derived terms, since many rules share them.
    *
+   * @param base what the answers alone say
+   * @param state what follows from them
    * @param facts how many facts are asked
    */
-  Trace(Owners owners, long[] state, int facts) {
+  Trace(Owners owners, long[] base, long[] state, int facts) {
     this.owners = owners;
+    this.base = base;
     this.state = state;
     this.facts = facts;
     this.derivedSupport = new FactSet[state.length];
@@ -110,9 +114,10 @@ final class Trace {
 
   private void support(Asked fact, boolean how, FactSet into) {
     Node gate = owners.gate(fact);
+    boolean notApplicable = state[fact.howSlot()] == Node.NOT_APPLICABLE;
     if (gate != null && gate.in(state) == Outcome.FALSE) {
       support(gate, into);
-    } else if (how || fact.valued(state) || state[fact.howSlot()] == Node.NOT_APPLICABLE) {
+    } else if (!owners.leftOut(fact, base) && (how || notApplicable || fact.valued(state))) {
       into.add(fact.order());
     }
   }

@@ -93,6 +93,9 @@ class GamesTest {
     assertEquals(2, book.advise(two, 2).standings().get(0).points());
     assertEquals(TRUE, book.advise(two, 2).findings().get(1).outcome());
     assertEquals(FALSE, book.advise(two).findings().get(1).outcome());
+    Finding alone = book.advise(two, 1).findings().get(0);
+    assertEquals(FALSE, alone.outcome());
+    assertEquals(List.of("games.1.cursor"), alone.supportedBy(), "the other game plays no part");
     assertThrows(IllegalArgumentException.class, () -> book.advise(two, 0));
     assertThrows(IllegalArgumentException.class, () -> book.advise(two, 4));
   }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.bank.Bank;
+import closehand.bank.Rule;
 import closehand.interview.Answer;
 import closehand.interview.Answers;
 import closehand.interview.Dice;
@@ -85,7 +86,7 @@ class PropertiesTest {
   }
 
   private static Bank reversed(Bank bank) {
-    List<closehand.bank.Rule> rules = new ArrayList<>(bank.rules());
+    List<Rule> rules = new ArrayList<>(bank.rules());
     Collections.reverse(rules);
     return new Bank(
         bank.questionnaire(),

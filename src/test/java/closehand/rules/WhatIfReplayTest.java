@@ -7,6 +7,7 @@ import closehand.bank.Bank;
 import closehand.bank.FactType;
 import closehand.bank.Field;
 import closehand.bank.Option;
+import closehand.interview.Answer;
 import closehand.interview.Answers;
 import closehand.interview.Dice;
 import closehand.interview.Provenance;
@@ -75,9 +76,7 @@ class WhatIfReplayTest {
   }
 
   private static Answers with(Answers now, String fact, Value value) {
-    return now.with(
-        fact,
-        new Answers.Recorded(new closehand.interview.Answer.Given(value), Provenance.PLAYER_TOLD));
+    return now.with(fact, new Answers.Recorded(new Answer.Given(value), Provenance.PLAYER_TOLD));
   }
 
   private static Standing.Status status(Advice advice, String approach) {
