@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 /** A rule whose example comes out otherwise is reported with both outcomes. */
 class ExamplesTest {
   private static List<Problem> check(Map<String, FlatValue> given, Expect expect, String... waits) {
-    TestBank bank = new TestBank().yesNo("a").yesNo("b");
+    TestBank bank = new TestBank().yesNo("a").yesNo("b").yesNo("hand.left");
     bank.rule("R001", Say.all(is("a", true), is("b", true)))
         .example(new Example(new Given(given), expect, List.of(waits), HERE));
     return Examples.check(bank.build());
@@ -52,10 +52,11 @@ class ExamplesTest {
 
   @Test
   void anExampleThatCannotBeReadIsWrong() {
-    Problem problem = check(Map.of("c", flag(true)), Expect.FIRES).get(0);
+    Problem problem = check(Map.of("hand.lefd", flag(true)), Expect.FIRES).get(0);
     assertEquals("failing-example", problem.code());
     assertEquals(
-        "Example 1 of rule R001 cannot be read: There is no question \"c\".", problem.what());
-    assertEquals("", problem.mend(), "one letter is no hint");
+        "Example 1 of rule R001 cannot be read: There is no question \"hand.lefd\".",
+        problem.what());
+    assertEquals("Did you mean \"hand.left\"?", problem.mend());
   }
 }
