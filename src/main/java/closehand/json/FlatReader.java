@@ -80,10 +80,7 @@ public final class FlatReader {
     if (values.putIfAbsent(fact, flat) != null) {
       problems.add(
           Problem.error(
-              where,
-              "duplicate-key",
-              "\"" + fact + "\" is answered twice in this file.",
-              "Keep one."));
+              where, "duplicate-key", "\"" + fact + "\" is answered twice here.", "Keep one."));
     }
   }
 
