@@ -8,6 +8,7 @@ import closehand.interview.FlatAnswers;
 import closehand.json.FlatReader;
 import closehand.json.JsonReader;
 import closehand.json.JsonValue;
+import closehand.rules.GameActions;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -41,9 +42,30 @@ final class AnswersSource {
         .ifPresent(v -> problems.add(lowering(v)));
     FlatAnswers flat = FlatAnswers.of(bank, values);
     problems.addAll(flat.problems());
+    problems.addAll(actions(bank, flat.answers(), values));
     return new Loaded(
         Problem.anyError(problems) ? Optional.empty() : Optional.of(flat.answers()),
         Problem.inLineOrder(problems));
+  }
+
+  /** Lists of actions may only name actions of their game. */
+  private static List<Problem> actions(Bank bank, Answers answers, Map<String, FlatValue> values) {
+    List<Problem> problems = new ArrayList<>();
+    values.forEach(
+        (fact, value) -> {
+          Map<String, String> known = GameActions.of(bank, answers, fact);
+          if (!known.isEmpty()
+              && value instanceof FlatValue.Texts list
+              && !known.keySet().containsAll(list.values())) {
+            problems.add(
+                Problem.error(
+                    value.where(),
+                    "unknown-value",
+                    "\"" + fact + "\" names an action that its game does not have.",
+                    "The actions are " + String.join(", ", known.keySet()) + "."));
+          }
+        });
+    return problems;
   }
 
   /** Stops are lowered by a person in an interview, never by a file. */

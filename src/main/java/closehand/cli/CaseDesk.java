@@ -16,11 +16,13 @@ import closehand.report.StopNotice;
 import closehand.report.SuggestionText;
 import closehand.report.Wrap;
 import closehand.rules.Advice;
+import closehand.rules.GameActions;
 import closehand.rules.Holds;
 import closehand.rules.Warning;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** What the line face sees of the program: advice in words, saving, the page. */
 final class CaseDesk implements Desk {
@@ -112,6 +114,11 @@ final class CaseDesk implements Desk {
   @Override
   public List<String> page(Interview interview) {
     return lines(PlayerPage.of(pages.input(interview, kept.name(), today), glyphs));
+  }
+
+  @Override
+  public Map<String, String> names(Interview interview, Field field) {
+    return GameActions.of(pages.bank(), interview.answers(), field.fact());
   }
 
   @Override

@@ -11,6 +11,7 @@ import closehand.interview.StillOpen;
 import closehand.interview.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Says questions, reasons, help and overviews; changes nothing. */
@@ -22,22 +23,22 @@ final class Asides {
   }
 
   /** The whole question with its position and, if it has one field, its answers. */
-  void question(Prompt prompt) {
+  void question(Prompt prompt, Map<String, String> names) {
     console.gap();
     console.say(prompt.question().id() + ". " + prompt.position() + ".");
     again(prompt.again());
     console.say(prompt.questionText());
     if (!prompt.fieldText().equals(prompt.questionText())) {
-      field(prompt);
+      field(prompt, names);
     } else {
-      answers(prompt);
+      answers(prompt, names);
     }
   }
 
   /** One field of a question with several. */
-  void field(Prompt prompt) {
+  void field(Prompt prompt, Map<String, String> names) {
     console.say(prompt.fieldText());
-    answers(prompt);
+    answers(prompt, names);
   }
 
   private void again(Prompt.Again again) {
@@ -50,7 +51,8 @@ final class Asides {
     }
   }
 
-  private void answers(Prompt prompt) {
+  private void answers(Prompt prompt, Map<String, String> names) {
+    names.forEach(console::item);
     FactType type = prompt.field().type();
     int number = 0;
     for (Option option : type.choices()) {
@@ -58,7 +60,7 @@ final class Asides {
       console.item(Integer.toString(number), option.display());
     }
     String unsure = prompt.question().safetyWeight() >= 3 ? " k if you are not sure;" : "";
-    console.say(hint(type).replace("; ?", ";" + unsure + " ?") + several(prompt));
+    console.say(hint(type, names).replace("; ?", ";" + unsure + " ?") + several(prompt));
     prompt
         .earlier()
         .ifPresent(
@@ -73,7 +75,7 @@ final class Asides {
                             + ". Press Enter to keep it."));
   }
 
-  private static String hint(FactType type) {
+  private static String hint(FactType type, Map<String, String> names) {
     String hint;
     if (type instanceof FactType.YesNo) {
       hint = "y for yes, n for no";
@@ -87,6 +89,8 @@ final class Asides {
               + Wording.number(amount.minimum())
               + " to "
               + Wording.of(type, new closehand.interview.Value.Number(amount.maximum()));
+    } else if (!names.isEmpty()) {
+      hint = "Type the codes, such as " + names.keySet().iterator().next();
     } else if (type instanceof FactType.WordList) {
       hint = "Type your words, with commas between them";
     } else {

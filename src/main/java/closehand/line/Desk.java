@@ -1,8 +1,10 @@
 package closehand.line;
 
+import closehand.bank.Field;
 import closehand.interview.Interview;
 import closehand.report.Consultation;
 import java.util.List;
+import java.util.Map;
 
 /** What the face asks of the program around it: advice, saving and pages. */
 public interface Desk {
@@ -19,6 +21,12 @@ public interface Desk {
 
   /** The player's page as it stands, ready to print. */
   List<String> page(Interview interview);
+
+  /**
+   * What a list of names may hold, by code and in words, such as the actions of a game; nothing
+   * where any words will do.
+   */
+  Map<String, String> names(Interview interview, Field field);
 
   /** Today, as an ISO date. */
   String today();

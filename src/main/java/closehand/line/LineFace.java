@@ -11,6 +11,8 @@ import closehand.interview.StillOpen;
 import closehand.report.Consultation;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -134,7 +136,20 @@ public final class LineFace {
   }
 
   private Optional<Ending> answer(String text, Prompt prompt) {
-    Entry.Line read = Entry.readLine(prompt.lineOfFields(), text);
+    Map<String, String> names = desk.names(interview, prompt.field());
+    String typed = text;
+    if (!names.isEmpty()) {
+      typed = text.toUpperCase(Locale.ROOT).replace(',', ' ').strip().replaceAll("\\s+", ", ");
+      for (String code : typed.split(", ", -1)) {
+        if (!names.containsKey(code)) {
+          return refuse(
+              "There is no action of that code in the list. Type codes such as "
+                  + names.keySet().iterator().next()
+                  + ".");
+        }
+      }
+    }
+    Entry.Line read = Entry.readLine(prompt.lineOfFields(), typed);
     if (read instanceof Entry.Line.NotRead refused) {
       return refuse(refused.sentence());
     }
@@ -301,10 +316,11 @@ public final class LineFace {
   }
 
   private void say(Prompt prompt) {
+    Map<String, String> names = desk.names(interview, prompt.field());
     if (shownQuestion.equals(Optional.of(prompt.question().id()))) {
-      asides.field(prompt);
+      asides.field(prompt, names);
     } else {
-      asides.question(prompt);
+      asides.question(prompt, names);
       shownQuestion = Optional.of(prompt.question().id());
     }
   }

@@ -135,6 +135,11 @@ class GoldInterviewTest {
     }
 
     @Override
+    public java.util.Map<String, String> names(Interview interview, closehand.bank.Field field) {
+      return closehand.rules.GameActions.of(BANK, interview.answers(), field.fact());
+    }
+
+    @Override
     public String today() {
       return "2026-11-25";
     }
