@@ -46,7 +46,10 @@ final class CaseDesk implements Desk {
     advice.stops().forEach(w -> notices.add(notice(interview, w)));
     advice.cautions().stream()
         .filter(w -> w.cautionClass() == CautionClass.CARE)
-        .forEach(w -> notices.add(notice(interview, w)));
+        .map(w -> notice(interview, w))
+        // A caution that only says that questions have not come up yet is no news.
+        .filter(n -> n.facts().stream().anyMatch(f -> interview.answers().answer(f).isPresent()))
+        .forEach(notices::add);
     for (List<Warning> some : List.of(advice.stops(), advice.cautions())) {
       some.stream()
           .map(Warning::caution)

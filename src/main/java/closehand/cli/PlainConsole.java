@@ -17,34 +17,50 @@ import java.util.Optional;
  * over.
  */
 final class PlainConsole implements Console {
+  /** The narrowest screen a line is fitted to, in columns. */
+  private static final int NARROWEST = 20;
+
   private final BufferedReader input;
   private final PrintStream output;
   private final Glyphs glyphs;
   private final boolean scripted;
+  private final int width;
   private int line;
 
   PlainConsole(
       Surroundings surroundings, java.io.InputStream input, Glyphs glyphs, boolean scripted) {
     this.input = new BufferedReader(new InputStreamReader(input, surroundings.characters()));
     this.output = surroundings.output();
+    this.width = Math.min(Wrap.WIDTH, Math.max(NARROWEST, surroundings.columns()));
     this.glyphs = glyphs;
     this.scripted = scripted;
   }
 
   @Override
   public void say(String paragraph) {
-    print(Wrap.lines("", "", Clean.of(paragraph, glyphs)));
+    print(Wrap.lines(width, "", "", Clean.of(paragraph, glyphs)));
   }
 
   @Override
   public void item(String mark, String text) {
     String first = " ".repeat(Math.max(0, 3 - mark.length())) + mark + "  ";
-    print(Wrap.lines(first, " ".repeat(first.length()), Clean.of(text, glyphs)));
+    print(Wrap.lines(width, first, " ".repeat(first.length()), Clean.of(text, glyphs)));
   }
 
   @Override
   public void lines(List<String> lines) {
-    print(lines);
+    if (width == Wrap.WIDTH) {
+      print(lines);
+      return;
+    }
+    for (String line : lines) {
+      String text = line.stripLeading();
+      int indent = Math.min(line.length() - text.length(), width / 4);
+      print(
+          line.isBlank()
+              ? List.of("")
+              : Wrap.lines(width, " ".repeat(indent), " ".repeat(indent), text));
+    }
   }
 
   @Override

@@ -27,6 +27,7 @@ record Surroundings(
     Clock clock,
     boolean typed,
     Charset characters) {
+  private static final int MANY_COLUMNS = 500;
 
   /** The surroundings of this process. */
   static Surroundings ofProcess() {
@@ -55,6 +56,34 @@ record Surroundings(
   /** Whether only plain ASCII can be shown. */
   boolean plainAscii() {
     return !characters.name().toUpperCase(Locale.ROOT).startsWith("UTF");
+  }
+
+  /**
+   * How many columns the terminal has; many where nobody knows. The launcher says so in {@code
+   * CLOSEHAND_COLUMNS}; otherwise the terminal is asked, which only works where there is {@code
+   * stty}.
+   */
+  int columns() {
+    String said =
+        environment.getOrDefault("CLOSEHAND_COLUMNS", environment.getOrDefault("COLUMNS", ""));
+    return number(said).orElseGet(() -> typed ? askTerminal() : MANY_COLUMNS);
+  }
+
+  private static int askTerminal() {
+    try {
+      Process stty = new ProcessBuilder("sh", "-c", "stty size </dev/tty 2>/dev/null").start();
+      String answer =
+          new String(stty.getInputStream().readAllBytes(), StandardCharsets.US_ASCII).strip();
+      return number(answer.substring(answer.indexOf(' ') + 1)).orElse(MANY_COLUMNS);
+    } catch (java.io.IOException e) {
+      return MANY_COLUMNS;
+    }
+  }
+
+  private static java.util.Optional<Integer> number(String text) {
+    boolean digits =
+        !text.isEmpty() && text.length() <= 4 && text.chars().allMatch(c -> c >= '0' && c <= '9');
+    return digits ? java.util.Optional.of(Integer.parseInt(text)) : java.util.Optional.empty();
   }
 
   /** Today as an ISO date. */

@@ -11,13 +11,15 @@ public final class Wrap {
   /** The narrowest room for text; less would only happen by a mistake in the calling code. */
   private static final int LEAST_ROOM = 8;
 
+  private final int width;
   private final String hang;
   private final List<String> lines = new ArrayList<>();
   private final StringBuilder line = new StringBuilder();
   private int column;
   private boolean lineHasWords;
 
-  private Wrap(String first, String hang) {
+  private Wrap(int width, String first, String hang) {
+    this.width = width;
     this.hang = hang;
     line.append(first);
     column = count(first);
@@ -31,10 +33,22 @@ public final class Wrap {
    * @param text already clean; a word longer than a line is cut
    */
   public static List<String> lines(String first, String hang, String text) {
-    if (Math.max(count(first), count(hang)) > WIDTH - LEAST_ROOM) {
+    return lines(WIDTH, first, hang, text);
+  }
+
+  /**
+   * Lines of at most {@code width} code points without trailing spaces.
+   *
+   * @param width at least as wide as the longer beginning and a short word
+   * @param first stands before the text on the first line
+   * @param hang stands before it on the others
+   * @param text already clean; a word longer than a line is cut
+   */
+  public static List<String> lines(int width, String first, String hang, String text) {
+    if (Math.max(count(first), count(hang)) > width - LEAST_ROOM) {
       throw new IllegalArgumentException("no room left for the text");
     }
-    Wrap wrap = new Wrap(first, hang);
+    Wrap wrap = new Wrap(width, first, hang);
     for (int from = 0; from < text.length(); ) {
       int to = text.indexOf(' ', from);
       int end = to < 0 ? text.length() : to;
@@ -50,11 +64,11 @@ public final class Wrap {
     }
     int length = count(word);
     int gap = lineHasWords ? 1 : 0;
-    if (lineHasWords && column + gap + length > WIDTH) {
+    if (lineHasWords && column + gap + length > width) {
       breakLine();
       gap = 0;
     }
-    if (column + gap + length > WIDTH) {
+    if (column + gap + length > width) {
       addInParts(word);
       return;
     }
@@ -64,7 +78,7 @@ public final class Wrap {
   }
 
   private void addInParts(String word) {
-    int cut = word.offsetByCodePoints(0, WIDTH - column);
+    int cut = word.offsetByCodePoints(0, width - column);
     line.append(word, 0, cut);
     breakLine();
     add(word.substring(cut));
