@@ -2,6 +2,7 @@ package closehand.report;
 
 import closehand.bank.Rule;
 import closehand.rules.Finding;
+import closehand.rules.Warning;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -51,6 +52,15 @@ final class BasisWords {
                         + String.join(" ", Merged.sentences(said))
                         + basis.getOrDefault(id, ""))));
     return pieces;
+  }
+
+  /** Everything that the rules behind these warnings rest on. */
+  static Set<String> behind(List<Warning> warnings) {
+    Set<String> used = new LinkedHashSet<>();
+    for (Warning warning : warnings) {
+      warning.because().forEach(f -> used.addAll(f.rule().basis()));
+    }
+    return used;
   }
 
   /** Everything that the firing rules, the suggested approaches and the games rest on. */

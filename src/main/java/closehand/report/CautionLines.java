@@ -7,14 +7,12 @@ import closehand.rules.Warning;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 
 /** The cautions on the player's page, before everything else. */
 final class CautionLines {
   private static final int FEW = 2;
   private static final int MOST_IN_FULL = 6;
-  private static final int MOST_OPEN = 6;
 
   private CautionLines() {}
 
@@ -32,17 +30,19 @@ final class CautionLines {
 
   private static List<Piece> care(PageInput input) {
     List<Piece> pieces = new ArrayList<>();
-    open(input).ifPresent(pieces::add);
-    input
-        .facts()
-        .text("safe.advice.words")
-        .ifPresent(limit -> pieces.add(new OwnWords("The limit your health team set:", limit)));
-    pieces.addAll(cautions(withClass(input, CautionClass.CARE)));
+    String resting = RestingDigits.sentence(input);
+    if (!resting.isEmpty()) {
+      pieces.add(Paragraph.item(resting));
+    }
+    pieces.addAll(OpenSafety.of(input));
+    pieces.addAll(LimitLines.of(input));
+    pieces.addAll(cautions(input));
     for (Answers.Lowered lowered : input.answers().lowered()) {
       pieces.add(Paragraph.item(lowered(input, lowered)));
     }
     List<String> notes =
         withClass(input, CautionClass.NOTE).stream()
+            .filter(n -> !protects(n))
             .map(n -> Phrases.bare(n.caution().title()))
             .toList();
     if (!notes.isEmpty()) {
@@ -56,37 +56,24 @@ final class CautionLines {
   }
 
   /** The more there are, the shorter each, so that all of them are read. */
-  private static List<Piece> cautions(List<Warning> care) {
+  private static List<Piece> cautions(PageInput input) {
+    List<Warning> care = new ArrayList<>(withClass(input, CautionClass.CARE));
+    withClass(input, CautionClass.NOTE).stream().filter(CautionLines::protects).forEach(care::add);
     List<Piece> pieces = new ArrayList<>();
     Set<String> said = new HashSet<>();
     for (Warning warning : care) {
+      Warning shown = LimitLines.withoutPromises(input, warning);
       String text =
           care.size() > MOST_IN_FULL
-              ? CautionText.brief(warning, said)
-              : CautionText.full(warning, care.size() > FEW ? 2 : 3, said);
+              ? CautionText.brief(shown, said)
+              : CautionText.full(shown, care.size() > FEW ? 2 : 3, said);
       pieces.add(Paragraph.item(text));
     }
     return pieces;
   }
 
-  private static Optional<Piece> open(PageInput input) {
-    List<String> names =
-        input.together().notCleared().stream()
-            .flatMap(w -> w.waitsFor().stream())
-            .map(f -> Phrases.bare(Labels.ofQuestion(input.bank().questionnaire(), f)))
-            .distinct()
-            .toList();
-    if (names.isEmpty()) {
-      return Optional.empty();
-    }
-    int named = Math.min(MOST_OPEN, names.size());
-    String more = names.size() > named ? "; and " + (names.size() - named) + " more" : "";
-    return Optional.of(
-        Paragraph.item(
-            "Before you try anything, answer the open safety questions: "
-                + Phrases.lower(Phrases.listed(names.subList(0, named)))
-                + more
-                + "."));
+  private static boolean protects(Warning warning) {
+    return warning.caution().actions().stream().anyMatch(KeyActions::protects);
   }
 
   private static String lowered(PageInput input, Answers.Lowered lowered) {

@@ -8,6 +8,7 @@ import closehand.interview.Value;
 import closehand.interview.Wording;
 import closehand.rules.Change.To;
 import closehand.rules.Standing;
+import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -43,8 +44,19 @@ public record Change(String fact, String whatWouldBe, Standing.Status becomes) {
     if (!picked.picked()) {
       return "without " + name;
     }
-    boolean alone = type.option(picked.code()).filter(Option::exclusive).isPresent();
+    boolean alone =
+        type.option(picked.code()).filter(Option::exclusive).isPresent() || saysAlone(name);
     return alone ? name : name + " as well";
+  }
+
+  /** Words that leave no room for another choice beside them. */
+  private static boolean saysAlone(String name) {
+    String words = name.toLowerCase(Locale.ROOT);
+    return words.startsWith("none")
+        || words.startsWith("nothing")
+        || words.startsWith("no ")
+        || words.contains("alone")
+        || words.contains("on my own");
   }
 
   private static String range(FactType type, To.Between between) {

@@ -54,8 +54,10 @@ final class ChangeWords {
     standing.against().forEach(f -> behindReasons.addAll(f.supportedBy()));
     Set<String> questions = new HashSet<>();
     List<Change> changes = new ArrayList<>();
+    List<Change> all = input.changesOf(standing.approach().id());
+    List<Change> worth = all.stream().filter(c -> !obvious(c)).toList();
     for (Rank rank : Rank.values()) {
-      for (Change change : input.changesOf(standing.approach().id())) {
+      for (Change change : worth.isEmpty() ? all : worth) {
         Question question = input.bank().questionnaire().questionOf(change.fact()).orElse(null);
         boolean here = rank(question, behindReasons.contains(change.fact())) == rank;
         if (here
@@ -66,6 +68,11 @@ final class ChangeWords {
       }
     }
     return changes;
+  }
+
+  /** That a part without any job works nothing tells nobody anything. */
+  private static boolean obvious(Change change) {
+    return change.fact().endsWith(".role") || change.whatWouldBe().startsWith("No job today");
   }
 
   private enum Rank {

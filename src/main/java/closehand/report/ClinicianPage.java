@@ -7,20 +7,36 @@ import java.util.List;
 public final class ClinicianPage {
   private ClinicianPage() {}
 
-  /** The pages as one text. */
+  /** The pages as one text. Where the session must end, they hold nothing but why. */
   public static String of(PageInput input, Glyphs glyphs) {
+    return Sheet.text(input.ending().isEmpty() ? whole(input, glyphs) : ended(input), glyphs);
+  }
+
+  /** The stops with what they rest on, and what was answered by whom. */
+  private static List<Piece> ended(PageInput input) {
+    List<Piece> pieces = new ArrayList<>(TitleLines.of("Game controls, for the clinician", input));
+    pieces.addAll(WarningLines.stopsAlone(input));
+    pieces.addAll(FoundLines.behind(input, input.together().stops()));
+    pieces.addAll(SourceLines.of(input, BasisWords.behind(input.together().stops())));
+    pieces.addAll(FooterLines.of(input));
+    return pieces;
+  }
+
+  private static List<Piece> whole(PageInput input, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Game controls, for the clinician", input));
     pieces.addAll(TitleLines.provisionalLine(input));
     pieces.addAll(WarningLines.of(input));
+    pieces.addAll(EffortLines.resting(input));
+    pieces.addAll(StandingLines.suggested(input, glyphs));
     pieces.addAll(LookAtLines.of(input));
     pieces.addAll(GoalLines.of(input, glyphs));
-    pieces.addAll(FoundLines.of(input));
-    pieces.addAll(StandingLines.of(input, glyphs));
+    pieces.addAll(StandingLines.others(input, glyphs));
     pieces.addAll(GameLines.of(input));
-    pieces.addAll(EffortLines.of(input));
+    pieces.addAll(EffortLines.factors(input));
+    pieces.addAll(FoundLines.of(input));
     pieces.addAll(KitLines.of(input));
     pieces.addAll(SourceLines.of(input));
     pieces.addAll(FooterLines.of(input));
-    return Sheet.text(pieces, glyphs);
+    return pieces;
   }
 }

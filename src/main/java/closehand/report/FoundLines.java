@@ -4,21 +4,26 @@ import closehand.bank.Field;
 import closehand.bank.Question;
 import closehand.bank.Section;
 import closehand.interview.Answers;
+import closehand.rules.Finding;
+import closehand.rules.Warning;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
 /** What was found, part by part, for the clinician. */
 final class FoundLines {
+  private static final String WHO =
+      "Told by the player, unless brackets say who else said it or how it is known: told, seen or"
+          + " measured.";
+
   private FoundLines() {}
 
   /** Every part with at least one answer. */
   static List<Piece> of(PageInput input) {
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Heading("What was found"));
-    pieces.add(
-        Paragraph.of(
-            "Told by the player, unless brackets say who else said it or how it is known: told,"
-                + " seen or measured."));
+    pieces.add(Paragraph.of(WHO));
     for (Section section : input.bank().questionnaire().sections()) {
       List<Piece> entries = new ArrayList<>();
       section.questions().forEach(q -> entries.addAll(question(q, input.answers())));
@@ -26,6 +31,25 @@ final class FoundLines {
         pieces.add(new Heading(section.title()));
         pieces.addAll(entries);
       }
+    }
+    return pieces;
+  }
+
+  /** The answers to the questions behind these warnings, with who gave them. */
+  static List<Piece> behind(PageInput input, List<Warning> warnings) {
+    Set<Question> questions = new LinkedHashSet<>();
+    for (Warning warning : warnings) {
+      for (Finding finding : warning.because()) {
+        for (String fact : finding.supportedBy()) {
+          input.bank().questionnaire().questionOf(fact).ifPresent(questions::add);
+        }
+      }
+    }
+    List<Piece> pieces = new ArrayList<>();
+    questions.forEach(q -> pieces.addAll(question(q, input.answers())));
+    if (!pieces.isEmpty()) {
+      pieces.add(0, new Heading("Who said what, on " + PlainDate.of(input.isoDate())));
+      pieces.add(1, Paragraph.of(WHO));
     }
     return pieces;
   }
@@ -64,7 +88,10 @@ final class FoundLines {
 
   /** Whether the leading field alone has an answer, so that the question's name says it all. */
   private static boolean onlyFirst(Question question, List<Grid.Cell> cells) {
-    return cells.size() == 1 && cells.get(0).label().equals(question.fields().get(0).label());
+    String label = cells.get(0).label();
+    return cells.size() == 1
+        && label.equals(question.fields().get(0).label())
+        && (question.fields().size() == 1 || !Grid.namesPart(label));
   }
 
   /** A note beside an answer. */

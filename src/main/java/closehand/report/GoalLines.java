@@ -13,7 +13,8 @@ final class GoalLines {
     List<String> sentences = new ArrayList<>();
     facts
         .text("goal.main")
-        .ifPresent(words -> sentences.add("You want to: " + glyphs.quoted(words) + "."));
+        .ifPresent(
+            words -> sentences.add(Phrases.afterQuote("You want to: " + glyphs.quoted(words))));
     add(sentences, "What good looks like: ", said(facts, "goal.good", glyphs));
     add(sentences, "What stays as it is: ", said(facts, "goal.keep", glyphs));
     add(sentences, "Your games: ", games(input));
@@ -24,7 +25,7 @@ final class GoalLines {
 
   private static void add(List<String> sentences, String lead, List<String> parts) {
     if (!parts.isEmpty()) {
-      sentences.add(lead + String.join("; ", parts) + ".");
+      sentences.add(Phrases.afterQuote(lead + String.join("; ", parts)));
     }
   }
 

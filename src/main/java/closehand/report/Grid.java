@@ -19,12 +19,16 @@ final class Grid {
    * finger: A light key".
    */
   static String sentence(List<Cell> cells) {
-    Map<String, List<String>> byWords = new LinkedHashMap<>();
+    Map<String, List<Cell>> byWords = new LinkedHashMap<>();
     for (Cell cell : cells) {
-      byWords.computeIfAbsent(cell.words(), w -> new ArrayList<>()).add(cell.label());
+      // Only sides and body parts are short enough to stand in a row before one answer.
+      String key = namesPart(cell.label()) ? cell.words() : cell.words() + '\n' + cell.label();
+      byWords.computeIfAbsent(key, w -> new ArrayList<>()).add(cell);
     }
     List<String> groups = new ArrayList<>();
-    byWords.forEach((words, labels) -> groups.add(row(labels) + ": " + words));
+    for (List<Cell> same : byWords.values()) {
+      groups.add(row(same.stream().map(Cell::label).toList()) + ": " + same.get(0).words());
+    }
     return String.join("; ", groups);
   }
 
@@ -54,6 +58,12 @@ final class Grid {
     }
     String plain = Phrases.lower(label);
     return SIDES.stream().filter(plain::startsWith).findFirst().orElse("");
+  }
+
+  /** Whether a label speaks of a side or a body part, such as "left thumb" or "Feet". */
+  static boolean namesPart(String label) {
+    String plain = Phrases.lower(label);
+    return SIDES.stream().anyMatch(plain::startsWith) || plain.indexOf(' ') < 0;
   }
 
   private static String withoutQuestionMark(String label) {

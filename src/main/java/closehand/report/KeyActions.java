@@ -2,6 +2,7 @@ package closehand.report;
 
 import closehand.bank.Caution;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -14,11 +15,24 @@ final class KeyActions {
   /** Opposite things to do at once, for signs that are easily mixed up. */
   private static final List<String> AT_ONCE = List.of("lean back", "sit up");
 
+  /** What protects somebody from kit and from waiting too long. */
+  private static final List<String> PROTECTING =
+      List.of(
+          "no strap",
+          "neck strap",
+          "clamp",
+          "tight",
+          EMERGENCY,
+          "provider",
+          "weights",
+          "its own switch",
+          "never take its place");
+
   private KeyActions() {}
 
   /**
-   * The first action, then what to do at once where there is something, then when to call the
-   * emergency number unless the contact says so already.
+   * The first action, then what to do at once where there is something, then what protects the
+   * player from kit, from a provider's chair being changed, or from waiting too long for help.
    *
    * @param said what to do at once that the page has said already; what this caution adds is added
    */
@@ -30,10 +44,23 @@ final class KeyActions {
         add(key, caution, phrase);
       }
     }
-    if (!isUrgent(caution.contact())) {
-      add(key, caution, EMERGENCY);
+    String before = "";
+    for (String action : caution.actions()) {
+      if (protects(action)) {
+        // "Those are the signs of ..." says something wrong without the sentence before it.
+        String first = action.startsWith("Those are ") && !before.isEmpty() ? before : action;
+        List.of(first, action).stream().filter(a -> !key.contains(a)).distinct().forEach(key::add);
+      }
+      before = action;
     }
+    key.sort(Comparator.comparingInt(caution.actions()::indexOf));
     return key;
+  }
+
+  /** Whether leaving this action out could hurt somebody. */
+  static boolean protects(String action) {
+    String words = action.toLowerCase(Locale.ROOT);
+    return PROTECTING.stream().anyMatch(words::contains);
   }
 
   /** Whether a caution has more to say than what a short line holds. */

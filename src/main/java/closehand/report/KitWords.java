@@ -10,7 +10,7 @@ import java.util.List;
 final class KitWords {
   private KitWords() {}
 
-  /** "Set-up: 10 to 20 minutes. Cost: about 50 to 200 currency units." */
+  /** "Set-up: 10 to 20 minutes. Cost: about 50 to 200 in your currency." */
   static String effortAndCost(Bank bank, Approach approach) {
     return "Set-up: "
         + Phrases.sentence(setup(approach.setupMinutes()))
@@ -33,7 +33,7 @@ final class KitWords {
     for (String code : approach.costClasses()) {
       bank.costClasses().stream()
           .filter(c -> c.code().equals(code))
-          .map(Approach.CostClass::text)
+          .map(c -> c.text().replace("currency units", "in your currency"))
           .findFirst()
           .ifPresent(words::add);
     }
@@ -47,7 +47,9 @@ final class KitWords {
   /** The words without an ending that the other words have too: it is said there. */
   private static String withoutEnding(String words, String other) {
     int space = words.lastIndexOf(' ');
-    while (space > 0 && other.endsWith(words.substring(words.lastIndexOf(' ', space - 1) + 1))) {
+    while (space > 0
+        && other.endsWith(words.substring(words.lastIndexOf(' ', space - 1) + 1))
+        && !Character.isDigit(words.charAt(space - 1))) {
       space = words.lastIndexOf(' ', space - 1);
     }
     boolean shared = space > 0 && other.endsWith(words.substring(space));

@@ -1,8 +1,10 @@
 package closehand.report;
 
 import closehand.bank.Bank;
+import closehand.bank.CautionClass;
 import closehand.interview.Answers;
 import closehand.rules.Advice;
+import closehand.rules.Warning;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -44,6 +46,13 @@ public record PageInput(
   /** What would change this approach; empty where nothing is known. */
   List<Change> changesOf(String approach) {
     return changes.getOrDefault(approach, List.of());
+  }
+
+  /** The stops that stand and end everything; empty in most interviews. */
+  List<Warning> ending() {
+    return together.stops().stream()
+        .filter(s -> s.cautionClass() == CautionClass.STOP_ALL)
+        .toList();
   }
 
   /** Whether a caution with this code stands. */

@@ -32,6 +32,15 @@ final class Phrases {
     return text.endsWith(".") || text.endsWith("?") || text.endsWith("!") ? text : text + ".";
   }
 
+  /** Words that end in a quotation, with a full stop unless the quotation ends a sentence. */
+  static String afterQuote(String words) {
+    String text = words.strip();
+    int last = text.length() - 1;
+    boolean quoted = last > 0 && (text.charAt(last) == '"' || text.charAt(last) == '\u201d');
+    boolean ends = quoted && ".?!".indexOf(text.charAt(last - 1)) >= 0;
+    return ends ? text : sentence(text);
+  }
+
   /** The words joined by semicolons, each but the first with a small first letter. */
   static String listed(List<String> words) {
     StringBuilder list = new StringBuilder();

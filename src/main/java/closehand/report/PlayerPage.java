@@ -1,6 +1,5 @@
 package closehand.report;
 
-import closehand.bank.CautionClass;
 import closehand.rules.Warning;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,10 +10,7 @@ public final class PlayerPage {
 
   /** The page as text. Where the session must end, it holds the notice that says so alone. */
   public static String of(PageInput input, Glyphs glyphs) {
-    List<Warning> ending =
-        input.together().stops().stream()
-            .filter(s -> s.cautionClass() == CautionClass.STOP_ALL)
-            .toList();
+    List<Warning> ending = input.ending();
     if (!ending.isEmpty()) {
       return StopNotice.of(ending, glyphs);
     }

@@ -25,13 +25,19 @@ record Room(
 
   private static final List<Room> FROM_ROOMY_TO_TIGHT =
       List.of(
-          new Room(4, 3, 2, 6, 4, 6, true),
-          new Room(4, 2, 1, 5, 3, 4, true),
-          new Room(4, 1, 1, 4, 2, 4, true),
-          new Room(3, 1, 1, 4, 2, 3, true),
-          new Room(3, 1, 0, 3, 1, 2, false),
-          new Room(2, 1, 0, 3, 1, 2, false),
-          new Room(2, 1, 0, 2, 0, 1, false));
+          new Room(4, 3, 2, 6, 4, 12, true),
+          new Room(4, 2, 1, 5, 3, 12, true),
+          new Room(4, 1, 1, 4, 2, 12, true),
+          new Room(3, 1, 1, 4, 2, 12, true),
+          new Room(3, 1, 0, 3, 1, 9, false),
+          new Room(2, 1, 0, 3, 1, 6, false),
+          new Room(2, 1, 0, 2, 0, 4, false),
+          new Room(2, 1, 0, 1, 0, 3, false));
+
+  /** Whether ideas go without what they cost and, where nothing can go wrong, their place. */
+  boolean terse() {
+    return gameSettings <= 1;
+  }
 
   /**
    * The roomiest page that fits 66 lines; failing that, the roomiest that fits 80; failing that,

@@ -1,56 +1,98 @@
 package closehand.report;
 
+import closehand.bank.Rule;
+import closehand.rules.Finding;
 import closehand.rules.Standing;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** What is ruled out, and why: the approaches with the same reason together. */
 final class RuledOutLines {
+  private static final List<String> DELICATE = List.of("breath", "voice", "neck");
+
   private RuledOutLines() {}
 
-  /** One entry for each reason, those with most approaches first; the rest in one line. */
+  /** One entry for each reason, those that matter most first; few others in one line. */
   static List<Piece> of(PageInput input, Room room) {
-    Map<String, List<String>> groups = byReason(input.together().with(Standing.Status.RULED_OUT));
+    List<Group> groups = groups(input.together().with(Standing.Status.RULED_OUT));
     if (groups.isEmpty()) {
       return List.of();
     }
-    List<Map.Entry<String, List<String>>> sorted = new ArrayList<>(groups.entrySet());
-    sorted.sort((a, b) -> b.getValue().size() - a.getValue().size());
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Heading("Ruled out for now"));
-    int shown = Math.min(room.ruledOut(), sorted.size());
-    for (Map.Entry<String, List<String>> group : sorted.subList(0, shown)) {
-      pieces.add(Paragraph.item(Phrases.listed(group.getValue()) + ": " + group.getKey()));
-    }
     List<String> rest = new ArrayList<>();
-    sorted.subList(shown, sorted.size()).forEach(group -> rest.addAll(group.getValue()));
+    int shown = 0;
+    for (Group group : groups) {
+      if (group.matters() || shown < room.ruledOut()) {
+        pieces.add(Paragraph.item(Phrases.listed(group.names()) + ": " + group.reason()));
+        shown++;
+      } else {
+        rest.addAll(group.names());
+      }
+    }
     if (!rest.isEmpty()) {
-      pieces.add(Paragraph.item("For other reasons: " + Phrases.listed(rest) + "."));
+      pieces.add(
+          Paragraph.item(Phrases.listed(rest) + ": the reasons are on the clinician's page."));
     }
     return pieces;
   }
 
-  /** Short names of approaches by the first reason that rules them out, said once for all sides. */
-  static Map<String, List<String>> byReason(List<Standing> ruledOut) {
+  /**
+   * Approaches ruled out for one reason.
+   *
+   * @param matters whether the reason protects the player, so that no page may leave it out
+   */
+  record Group(List<String> names, String reason, boolean matters) {}
+
+  /** The groups whose reason matters first, then those with most approaches. */
+  static List<Group> groups(List<Standing> ruledOut) {
     Map<String, List<Standing>> byRule = new LinkedHashMap<>();
     for (Standing standing : ruledOut) {
-      String rule = standing.ruledOutBy().stream().findFirst().map(f -> f.rule().id()).orElse("");
-      byRule.computeIfAbsent(rule, r -> new ArrayList<>()).add(standing);
+      byRule.computeIfAbsent(rule(standing), r -> new ArrayList<>()).add(standing);
     }
-    Map<String, List<String>> groups = new LinkedHashMap<>();
+    Map<String, Group> groups = new LinkedHashMap<>();
     for (List<Standing> together : byRule.values()) {
-      List<String> names = together.stream().map(s -> s.approach().words().brief()).toList();
-      groups.computeIfAbsent(reason(together), r -> new ArrayList<>()).addAll(names);
+      String reason = reason(together);
+      Group before = groups.getOrDefault(reason, new Group(List.of(), reason, false));
+      List<String> names = new ArrayList<>(before.names());
+      together.forEach(s -> names.add(s.approach().words().brief()));
+      boolean matters = before.matters() || together.stream().anyMatch(RuledOutLines::matters);
+      groups.put(reason, new Group(names, reason, matters));
     }
-    return groups;
+    List<Group> sorted = new ArrayList<>(groups.values());
+    sorted.sort(
+        Comparator.comparing((Group g) -> !g.matters()).thenComparing(g -> -g.names().size()));
+    return sorted;
+  }
+
+  private static String rule(Standing standing) {
+    return telling(standing).stream().findFirst().map(f -> f.rule().id()).orElse("");
+  }
+
+  /** What rules it out, what protects the player first. */
+  private static List<Finding> telling(Standing standing) {
+    List<Finding> findings = new ArrayList<>(standing.ruledOutBy());
+    findings.sort(Comparator.comparing((Finding f) -> !protects(f.rule())));
+    return findings;
+  }
+
+  private static boolean matters(Standing standing) {
+    return standing.ruledOutBy().stream().anyMatch(f -> protects(f.rule()));
+  }
+
+  private static boolean protects(Rule rule) {
+    String reason = rule.reason().toLowerCase(Locale.ROOT);
+    return !rule.effects().cautions().isEmpty() || DELICATE.stream().anyMatch(reason::contains);
   }
 
   private static String reason(List<Standing> together) {
     List<String> reasons =
         together.stream()
-            .flatMap(s -> Reasons.sentences(s.ruledOutBy(), 1).stream())
+            .flatMap(s -> Reasons.sentences(telling(s), 1).stream())
             .distinct()
             .toList();
     return reasons.isEmpty()

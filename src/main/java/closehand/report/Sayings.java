@@ -5,6 +5,7 @@ import closehand.bank.Rule;
 import closehand.rules.Advice;
 import closehand.rules.Finding;
 import closehand.rules.Outcome;
+import closehand.rules.Standing;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -23,9 +24,34 @@ final class Sayings {
     return advice.findings().stream().filter(f -> f.outcome() == Outcome.TRUE).toList();
   }
 
-  /** All sentences on this topic, in rule order. */
+  /** All sentences on this topic that concern something suggested, in rule order. */
   static List<String> all(Advice advice, String topic) {
-    return on(topic, firing(advice));
+    return on(topic, concerning(advice, firing(advice)));
+  }
+
+  /**
+   * Leaves out rules that speak for approaches none of which is suggested, unless they also raise a
+   * caution: then what they say is about the player.
+   */
+  private static List<Finding> concerning(Advice advice, List<Finding> findings) {
+    Set<String> suggested = new LinkedHashSet<>();
+    for (Standing standing : advice.standings()) {
+      if (standing.status().suggested()) {
+        suggested.add(standing.approach().id());
+      }
+    }
+    return findings.stream()
+        .filter(f -> speaksFor(f.rule(), suggested) || !f.rule().effects().cautions().isEmpty())
+        .toList();
+  }
+
+  private static boolean speaksFor(Rule rule, Set<String> suggested) {
+    List<String> favoured =
+        rule.effects().support().stream()
+            .filter(s -> s.points() > 0)
+            .map(Rule.Support::approach)
+            .toList();
+    return favoured.isEmpty() || favoured.stream().anyMatch(suggested::contains);
   }
 
   /**
@@ -36,7 +62,7 @@ final class Sayings {
   static List<String> tellingFirst(Advice advice, String topic) {
     List<Finding> sorted = aboutThePlayer(advice);
     sorted.sort(Comparator.comparing((Finding f) -> saysMore(f.rule())));
-    return on(topic, sorted);
+    return on(topic, concerning(advice, sorted));
   }
 
   /**
@@ -46,7 +72,7 @@ final class Sayings {
   static List<String> lastFirst(Advice advice, String topic) {
     List<Finding> findings = aboutThePlayer(advice);
     Collections.reverse(findings);
-    return on(topic, findings);
+    return on(topic, concerning(advice, findings));
   }
 
   /**

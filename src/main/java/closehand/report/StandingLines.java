@@ -13,22 +13,39 @@ final class StandingLines {
 
   private StandingLines() {}
 
-  /** Every approach in order; those without any rule in one line at the end. */
-  static List<Piece> of(PageInput input, Glyphs glyphs) {
+  /** The suggested approaches, best first. */
+  static List<Piece> suggested(PageInput input, Glyphs glyphs) {
     Advice advice = input.together();
     List<Piece> pieces = new ArrayList<>();
-    pieces.add(new Heading("Approaches, best first"));
+    pieces.add(new Heading("Suggestions, best first"));
     pieces.add(Paragraph.of(preface(advice)));
-    List<String> plain = new ArrayList<>();
     for (Standing standing : advice.standings()) {
+      if (standing.status().suggested()) {
+        pieces.addAll(standing(input, standing, glyphs));
+      }
+    }
+    if (advice.standings().stream().noneMatch(s -> s.status().suggested())) {
+      pieces.add(Paragraph.of("None so far."));
+    }
+    return pieces;
+  }
+
+  /** The approaches that are not suggested; those without any rule in one line at the end. */
+  static List<Piece> others(PageInput input, Glyphs glyphs) {
+    List<Piece> pieces = new ArrayList<>();
+    List<String> plain = new ArrayList<>();
+    for (Standing standing : input.together().standings()) {
       if (isPlain(standing)) {
         plain.add(standing.approach().words().brief());
-      } else {
+      } else if (!standing.status().suggested()) {
         pieces.addAll(standing(input, standing, glyphs));
       }
     }
     if (!plain.isEmpty()) {
       pieces.add(Paragraph.item("Neither suggested nor ruled out: " + Phrases.listed(plain) + "."));
+    }
+    if (!pieces.isEmpty()) {
+      pieces.add(0, new Heading("Other approaches"));
     }
     return pieces;
   }

@@ -19,7 +19,7 @@ final class StartLines {
         Sayings.lastFirst(input.together(), "learn").stream().limit(room.sayings()).toList();
     sentences.addAll(learn.isEmpty() ? List.of(more(input)) : learn);
     sentences.add("Change one thing at a time, so that you can tell what helped.");
-    sentences.add("Make the first try 10 to 15 minutes. The next day, check how you feel.");
+    sentences.add(PlayLimit.of(input).firstTry() + " The next day, check how you feel.");
     sentences.add(
         "Go through this page again "
             + review(input)

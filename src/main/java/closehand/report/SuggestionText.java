@@ -1,6 +1,5 @@
 package closehand.report;
 
-import closehand.bank.CautionClass;
 import closehand.rules.Finding;
 import closehand.rules.Standing;
 import closehand.rules.Warning;
@@ -19,18 +18,17 @@ public final class SuggestionText {
 
   /** The advice as text. */
   public static String of(PageInput input, Glyphs glyphs) {
+    if (!input.ending().isEmpty()) {
+      return StopNotice.of(input.ending(), glyphs);
+    }
     List<Piece> pieces = new ArrayList<>();
     pieces.addAll(StopNotice.all(input));
-    boolean ended =
-        input.together().strongestStop().filter(s -> s == CautionClass.STOP_ALL).isPresent();
-    if (!ended) {
-      pieces.addAll(cautions(input));
-      pieces.addAll(suggestions(input, glyphs));
-      pieces.addAll(ruledOut(input));
-      pieces.addAll(undecided(input));
-      pieces.addAll(GameLines.of(input));
-      pieces.addAll(FooterLines.of(input));
-    }
+    pieces.addAll(cautions(input));
+    pieces.addAll(suggestions(input, glyphs));
+    pieces.addAll(ruledOut(input));
+    pieces.addAll(UndecidedLines.of(input));
+    pieces.addAll(GameLines.of(input));
+    pieces.addAll(FooterLines.of(input));
     return Sheet.text(pieces, glyphs);
   }
 
@@ -111,21 +109,6 @@ public final class SuggestionText {
     }
     if (!pieces.isEmpty()) {
       pieces.add(0, new Heading("Ruled out"));
-    }
-    return pieces;
-  }
-
-  private static List<Piece> undecided(PageInput input) {
-    List<Piece> pieces = new ArrayList<>();
-    for (Standing open : input.together().with(Standing.Status.UNDECIDED)) {
-      pieces.add(
-          Paragraph.item(
-              open.approach().words().brief()
-                  + ", waits for: "
-                  + Labels.sentence(input.bank().questionnaire(), open.waitsFor())));
-    }
-    if (!pieces.isEmpty()) {
-      pieces.add(0, new Heading("Undecided"));
     }
     return pieces;
   }

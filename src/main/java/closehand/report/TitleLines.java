@@ -1,9 +1,13 @@
 package closehand.report;
 
 import closehand.interview.WellKnown;
+import closehand.rules.Finding;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** The top of a page: whose it is, from when, and whether it may still change. */
 final class TitleLines {
@@ -22,11 +26,7 @@ final class TitleLines {
   static List<String> provisional(PageInput input) {
     Facts facts = input.facts();
     List<String> why = new ArrayList<>();
-    if (!input.finished()) {
-      why.add("some questions are still open");
-    } else if (!input.together().firm()) {
-      why.add("an open answer could still change the first idea");
-    }
+    open(input).ifPresent(why::add);
     OptionalDouble pain = facts.number(WellKnown.PAIN_NOW);
     if (pain.isPresent() && pain.getAsDouble() >= PAIN_THAT_BLURS) {
       why.add("you were in pain that day");
@@ -46,5 +46,27 @@ final class TitleLines {
     return why.isEmpty()
         ? List.of()
         : List.of(Paragraph.of("Provisional: this may change, because " + Phrases.and(why) + "."));
+  }
+
+  /** Open questions count only where a rule waits for them or a stop is not cleared. */
+  private static Optional<String> open(PageInput input) {
+    boolean settled = input.together().firm() && input.together().notCleared().isEmpty();
+    Set<String> awaited = new HashSet<>();
+    for (Finding finding : input.together().findings()) {
+      awaited.addAll(UndecidedLines.names(input.bank().questionnaire(), finding.waitsFor()));
+    }
+    Set<String> open = UndecidedLines.names(input.bank().questionnaire(), input.openQuestions());
+    List<String> named = open.stream().filter(awaited::contains).toList();
+    if (!named.isEmpty()) {
+      return Optional.of(
+          "some questions are still open (" + Phrases.lower(UndecidedLines.few(named)) + ")");
+    }
+    if (settled) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        input.finished()
+            ? "an open answer could still change the first idea"
+            : "some questions are still open");
   }
 }

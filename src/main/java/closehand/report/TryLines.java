@@ -60,8 +60,14 @@ final class TryLines {
 
   private static String others(List<Standing> others) {
     int named = Math.min(MOST_OTHERS, others.size());
-    String more = others.size() > named ? " Ask about " + (others.size() - named) + " more." : "";
+    String more = others.size() > named ? " " + more(others.size() - named) : "";
     return "Also worth trying: " + briefs(others.subList(0, named)) + more;
+  }
+
+  private static String more(int number) {
+    return number
+        + (number == 1 ? " more idea is" : " more ideas are")
+        + " on the clinician's page.";
   }
 
   private void idea(int place, Standing idea) {
@@ -74,13 +80,19 @@ final class TryLines {
         ChangeWords.brief(input, idea, glyphs));
     under(
         words.borrow(),
-        KitWords.effortAndCost(input.bank(), approach),
-        approach.needsMount() ? "Placing it: " + words.mounting() : "",
+        room.terse() ? "" : KitWords.effortAndCost(input.bank(), approach),
+        placing(approach),
         tips(idea));
   }
 
   private String reasons(String lead, List<Finding> findings, Approach approach) {
     return led(lead, Reasons.weightiest(findings, approach.id(), room.reasons()));
+  }
+
+  private String placing(Approach approach) {
+    String mounting = approach.words().mounting();
+    boolean said = approach.needsMount() && (!room.terse() || KeyActions.protects(mounting));
+    return said ? "Placing it: " + mounting : "";
   }
 
   private String tips(Standing idea) {

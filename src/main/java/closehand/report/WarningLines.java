@@ -25,6 +25,15 @@ final class WarningLines {
     return pieces;
   }
 
+  /** The stops that stand and those that were lowered, for a session that had to end. */
+  static List<Piece> stopsAlone(PageInput input) {
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Heading("Stops"));
+    input.together().stops().forEach(w -> pieces.addAll(warning(w)));
+    pieces.addAll(lowered(input));
+    return pieces;
+  }
+
   private static List<Piece> warning(Warning warning) {
     List<Piece> pieces = new ArrayList<>();
     Caution caution = warning.caution();

@@ -1,6 +1,7 @@
 package closehand.report;
 
 import static closehand.report.Story.because;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -115,8 +116,7 @@ class ClinicianPageTest {
 
   @Test
   void effortIsSaidOnceForPartsAlike() {
-    assertSays(
-        "Effort, left thumb, index finger: x 1.8 for side panel (R060).", Stories.leftHanded());
+    assertSays("x 1.8 for side panel: left thumb, index finger (R060)", Stories.leftHanded());
   }
 
   @Test
@@ -125,6 +125,38 @@ class ClinicianPageTest {
     assertSays(
         "Without a published source: common practice, practice estimate.", Stories.leftHanded());
     assertSays("The content is rules of thumb.", Stories.leftHanded());
+  }
+
+  @Test
+  void whereTheSessionMustEndOnlyTheStopsStand() {
+    Story story =
+        Stories.leftHanded()
+            .picks("safe.skin", "broken")
+            .lowered("C-SKIN")
+            .stop(CautionClass.STOP_ALL, SmallBank.CHEST, because("R004", "It hurts now."));
+    assertSays("STOPS - STOP-ALL C-CHEST: Chest or breathing.", story);
+    assertSays("R004: It hurts now. Basis: S1, common practice.", story);
+    assertSays("Lowered: C-SKIN", story);
+    assertSays("WHO SAID WHAT, ON 25 NOVEMBER 2026", story);
+    assertSays("S1: Somebody, a guide to breaks, 1999.", story);
+    for (String word : List.of("MOUSE_L", "Trackball", "SUGGESTIONS", "ADVICE", "Withheld")) {
+      assertFalse(read(story).contains(word), word);
+    }
+  }
+
+  @Test
+  void everyFieldKeepsItsLabel() {
+    assertSays(
+        "Press force. Right thumb: A trigger.", Story.player().picks("digit.R.press.T", "4"));
+    assertSays("Press force. Left thumb: A trigger.", Story.player().picks("digit.L.press.T", "4"));
+    assertEquals(
+        "highest pain: 2; pain after: 2; left thumb, index finger: 0",
+        Grid.sentence(
+            List.of(
+                new Grid.Cell("Highest pain", "2"),
+                new Grid.Cell("Pain after", "2"),
+                new Grid.Cell("Left thumb", "0"),
+                new Grid.Cell("Left index finger", "0"))));
   }
 
   @Test

@@ -24,29 +24,32 @@ class PaceTest {
   void tirednessMeansTwoThirdsAndAsMuchRest() {
     assertSays(
         "You can play about 30 minutes before you want a rest, and you tire within a session. So"
-            + " play 20 minutes (two thirds), then rest for as long.",
+            + " play 20 minutes at most (two thirds), then rest for as long.",
         Story.player().counts("end.minutes", 30).cares(SmallBank.TIRES));
   }
 
   @Test
-  void painThatSettlesLateMeansAThirdToAHalfLess() {
+  void painThatSettlesLateMeansHalf() {
     assertSays(
-        "So for now play 20 to 25 minutes (a third to a half less), then rest.",
+        "So for now play 20 minutes at most (half), then rest.",
         Story.player().counts("end.minutes", 40).cares(SmallBank.PAIN));
   }
 
   @Test
   void painCountsMoreThanTiredness() {
     assertSays(
-        "and you tire within a session, and your pain takes long to settle. So for now play 20 to"
-            + " 25 minutes",
+        "and you tire within a session, and your pain takes long to settle. So for now play 20"
+            + " minutes at most (half)",
         Story.player().counts("end.minutes", 40).cares(SmallBank.PAIN).cares(SmallBank.TIRES));
   }
 
   @Test
   void whereOverdoingCostsDaysTheLimitIsNotTheGoal() {
     Story story = Story.player().counts("end.minutes", 30).cares(SmallBank.CRASH);
-    assertSays("So stop well before 30 minutes, also on a better day.", story);
+    assertSays(
+        "So stop well before 30 minutes (your limit), also on a better day; then rest; never add"
+            + " time by plan.",
+        story);
     assertSays("Add an action only when you feel ready.", story);
     assertSays("So stop well before 20 minutes", story.cares(SmallBank.TIRES));
   }
@@ -67,10 +70,10 @@ class PaceTest {
   @Test
   void aShortTimeNeverBecomesNothing() {
     assertSays(
-        "So play 2 minutes (two thirds)",
+        "So play 2 minutes at most (two thirds)",
         Story.player().counts("end.minutes", 3).cares(SmallBank.TIRES));
     assertSays(
-        "So for now play 1 minute (a third to a half less)",
+        "So for now play 1 minute at most (half)",
         Story.player().counts("end.minutes", 1).cares(SmallBank.PAIN));
   }
 
@@ -80,6 +83,25 @@ class PaceTest {
         "Pause for 30 seconds every 10 to 15 minutes. After 50 to 60 minutes at most, take 5 to 10"
             + " minutes off.",
         Story.player());
+  }
+
+  @Test
+  void noFigureStandsAboveTheLimit() {
+    Story story = Story.player().counts("end.minutes", 12).cares(SmallBank.CRASH);
+    assertSays("So stop well before 12 minutes (your limit)", story);
+    assertSays("Start with less than 12 minutes.", story);
+    assertNeverSays("50 to 60 minutes", story);
+    assertNeverSays("10 to 15 minutes", story);
+    assertSays("Start with less than 8 minutes.", story.cares(SmallBank.TIRES));
+    Story longer = Story.player().counts("end.minutes", 40);
+    assertSays("Pause for 30 seconds every 10 to 15 minutes.", longer);
+    assertSays("Make the first try 10 to 15 minutes.", longer);
+    assertNeverSays("50 to 60 minutes", longer);
+  }
+
+  private static void assertNeverSays(String words, Story story) {
+    String page = PlayerPage.of(story.input(), Glyphs.ASCII).replaceAll("\\s+", " ");
+    assertFalse(page.contains(words), () -> "<" + words + "> in " + page);
   }
 
   @Test

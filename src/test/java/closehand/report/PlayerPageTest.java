@@ -7,7 +7,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.bank.CautionClass;
+import closehand.interview.Answer;
 import closehand.interview.Value;
+import closehand.rules.Finding;
 import closehand.rules.Standing;
 import java.io.IOException;
 import java.util.List;
@@ -130,10 +132,56 @@ class PlayerPageTest {
   }
 
   @Test
-  void openSafetyQuestionsComeBeforeAnyTry() {
+  void openSafetyQuestionsAreNamedAndNobodyIsPressed() {
+    Story open = Story.player().notCleared(SmallBank.CHEST, "safe.chest").open("SAF-03");
+    assertSays("Still open among the safety questions: chest and breath.", open);
+    Story declined =
+        Story.player()
+            .leavesOut("safe.skin", Answer.Reason.DECLINED)
+            .notCleared(SmallBank.SKIN, "safe.skin");
     assertSays(
-        "Before you try anything, answer the open safety questions: chest and breath.",
-        Story.player().notCleared(SmallBank.CHEST, "safe.chest").open("SAF-03"));
+        "Sore skin: you would rather not say, and that is fine. We treat it as unsure.", declined);
+    assertNeverSays("Still open among the safety questions", declined);
+  }
+
+  @Test
+  void aLimitWithoutItsWordsIsAskedFor() {
+    Story story = Story.player().picks("safe.advice", "limits");
+    assertSays("We do not have its words yet: please bring them.", story);
+    assertNeverSays(
+        "We do not have its words yet", story.tells("safe.advice.words", "No lifting over 1 kg"));
+  }
+
+  @Test
+  void partsThatRestAreNamedFirst() {
+    Story story =
+        Story.player()
+            .cares(SmallBank.OVERUSE)
+            .picks("digit.R.state.T", "rest")
+            .counts("digit.L.pain.I", 6)
+            .counts("digit.L.pain.M", 5);
+    assertSays(
+        "TAKE CARE - Your left index finger and right thumb rest today: give them no button and no"
+            + " stick. - One limb",
+        story);
+  }
+
+  @Test
+  void adviceOnWhatIsNotSuggestedStaysAway() {
+    Finding rule = supports("R026", SmallBank.MOUSE, 1, "It fits.", "settings", "Map the panel.");
+    assertNeverSays("Map the panel.", Story.player().fires(rule));
+    assertSays("Map the panel.", Story.player().suggests(SmallBank.MOUSE, rule));
+  }
+
+  @Test
+  void whatProtectsIsNeverTrimmed() {
+    Story story = Story.player();
+    for (int i = 0; i < 7; i++) {
+      story.cares(SmallBank.PRESSURE);
+    }
+    story.cares(SmallBank.LEVEL).cares(SmallBank.FAINT).cares(SmallBank.FRAGILE);
+    assertSays("No straps and no clamps on your limbs.", story);
+    assertSays("If you pass out, call the emergency number.", story);
   }
 
   @Test
@@ -146,11 +194,13 @@ class PlayerPageTest {
   @Test
   void whatMakesThePageProvisionalIsSaid() {
     assertNeverSays("Provisional", Stories.leftHanded());
+    assertNeverSays("Provisional", Stories.leftHanded().open("DIG-03"));
     assertSays(
-        "Provisional: this may change, because some questions are still open, you were in pain"
-            + " that day, we met over a video call and your seat does not hold you steady yet.",
+        "Provisional: this may change, because some questions are still open (press force), you"
+            + " were in pain that day, we met over a video call and your seat does not hold you steady yet.",
         Stories.leftHanded()
-            .open("DIG-03")
+            .open("DIG-03", "COG-02")
+            .fires(Story.awaits("R043", "digit.L.press.T"))
             .counts("pain.now", 5)
             .picks("session.mode", "video")
             .picks("seat.trunk", "leans"));

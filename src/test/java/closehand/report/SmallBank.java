@@ -90,6 +90,13 @@ final class SmallBank {
               "With a pounding headache sit UP at once instead.",
               "If you pass out, call the emergency number."),
           "Tell your doctor.");
+  static final Caution FRAGILE =
+      care(
+          "C-FRAGILE",
+          "Light forces only",
+          "Your bones are easily hurt, so we use light forces only.",
+          List.of("Choose the lightest buttons.", "No straps and no clamps on your limbs."),
+          "Ask your clinician.");
   static final Caution PAIN = care("C-PAIN2H", "Pain takes long to settle");
   static final Caution TIRES = care("C-FATIGUE", "You tire within the session");
   static final Caution CRASH = care("C-PEM", "Overdoing it costs days");

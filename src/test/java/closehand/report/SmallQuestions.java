@@ -63,6 +63,7 @@ final class SmallQuestions {
             "SAF-13",
             "Limits",
             Question.AskedBy.CLINICIAN,
+            field("safe.advice", "Any limits?", one("none:No", "limits:Yes, there are limits")),
             field("safe.advice.words", "The limits, in your own words", WORDS)));
   }
 

@@ -216,6 +216,29 @@ final class Story {
         id, "", reason, List.of(new Rule.Support(approach.id(), points, SmallBank.HERE)));
   }
 
+  /** A rule that gives points to an approach and says something for the page. */
+  static Finding supports(
+      String id, Approach approach, int points, String reason, String topic, String say) {
+    return finding(
+        id,
+        "",
+        reason,
+        new Rule.Effects(
+            List.of(),
+            List.of(new Rule.Support(approach.id(), points, SmallBank.HERE)),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(new Rule.Advice(topic, say)),
+            List.of()));
+  }
+
+  /** An open rule that waits for a fact. */
+  static Finding awaits(String id, String fact) {
+    Rule rule = because(id, "It is open.").rule();
+    return new Finding(rule, Outcome.OPEN, List.of(), List.of(fact), false);
+  }
+
   /** A rule that fires for this reason. */
   static Finding because(String id, String reason) {
     return finding(id, "", reason, List.of());
