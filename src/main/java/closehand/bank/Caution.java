@@ -8,25 +8,89 @@ import java.util.List;
  * @param code such as {@code C-NECK}
  * @param classes every class it can have
  * @param lowerable whether a clinician may lower it, with a reason
+ * @param bindsClinicians whether its holds on tasks also bind a clinician who runs them
  * @param title a few words
  * @param message one sentence to the player
  * @param actions what to do, whole sentences
  * @param clinician a sentence for the clinician, or empty
  * @param contact whom to ask, or empty
+ * @param variants other words for one of its classes
  * @param where where it stands in the bank
  */
 public record Caution(
     String code,
     List<CautionClass> classes,
     boolean lowerable,
+    boolean bindsClinicians,
     String title,
     String message,
     List<String> actions,
     String clinician,
     String contact,
+    List<Variant> variants,
     Where where) {
   public Caution {
     classes = List.copyOf(classes);
     actions = List.copyOf(actions);
+    variants = List.copyOf(variants);
+  }
+
+  /** A caution that says the same in each of its classes. */
+  public Caution(
+      String code,
+      List<CautionClass> classes,
+      boolean lowerable,
+      boolean bindsClinicians,
+      String title,
+      String message,
+      List<String> actions,
+      String clinician,
+      String contact,
+      Where where) {
+    this(
+        code,
+        classes,
+        lowerable,
+        bindsClinicians,
+        title,
+        message,
+        actions,
+        clinician,
+        contact,
+        List.of(),
+        where);
+  }
+
+  /** What is said instead where the caution has this class. */
+  public record Variant(
+      CautionClass cautionClass,
+      String title,
+      String message,
+      List<String> actions,
+      String contact) {
+    public Variant {
+      actions = List.copyOf(actions);
+    }
+  }
+
+  /** The caution in the words of this class. */
+  public Caution as(CautionClass one) {
+    for (Variant v : variants) {
+      if (v.cautionClass() == one) {
+        return new Caution(
+            code,
+            classes,
+            lowerable,
+            bindsClinicians,
+            v.title(),
+            v.message(),
+            v.actions(),
+            clinician,
+            v.contact(),
+            variants,
+            where);
+      }
+    }
+    return this;
   }
 }

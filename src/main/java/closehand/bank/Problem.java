@@ -1,5 +1,6 @@
 package closehand.bank;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -13,6 +14,10 @@ import java.util.List;
  * @param mend how to mend it, or empty
  */
 public record Problem(Severity severity, Where where, String code, String what, String mend) {
+
+  /** The order of lines and columns inside a file. */
+  public static final Comparator<Problem> BY_PLACE =
+      Comparator.<Problem>comparingInt(p -> p.where.line()).thenComparingInt(p -> p.where.column());
 
   /** How bad a problem is. */
   public enum Severity {
@@ -35,6 +40,11 @@ public record Problem(Severity severity, Where where, String code, String what, 
   /** Whether any of these stops the file from being used. */
   public static boolean anyError(List<Problem> problems) {
     return problems.stream().anyMatch(p -> p.severity == Severity.ERROR);
+  }
+
+  /** Problems of one file in the order of its lines, those about the whole file first. */
+  public static List<Problem> inLineOrder(List<Problem> problems) {
+    return problems.stream().distinct().sorted(BY_PLACE).toList();
   }
 
   /** {@code file:line:column at /pointer [code] What. Mend.} */

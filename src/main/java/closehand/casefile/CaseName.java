@@ -9,7 +9,8 @@ import java.util.List;
  * so it can be a file's name on every system and never leads out of the folder.
  */
 public final class CaseName {
-  private static final int LONGEST = 64;
+  /** Longest lawful name, in characters. */
+  static final int LONGEST = 64;
 
   private static final List<String> BIRDS =
       words(
@@ -56,6 +57,6 @@ public final class CaseName {
     if (name.isEmpty() || name.length() > LONGEST || name.charAt(0) == '-') {
       return false;
     }
-    return name.chars().allMatch(c -> c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-');
+    return name.chars().allMatch(c -> (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-');
   }
 }

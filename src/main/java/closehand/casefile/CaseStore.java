@@ -110,12 +110,39 @@ public final class CaseStore {
       return refused(
           name, "wrong-name", "No case is called that.", "Names have small letters and hyphens.");
     }
-    sweep();
+    sweepQuietly();
     return open(path(name), questionnaire);
   }
 
   /**
-   * Opens a case file anywhere.
+   * The name under which a case from this file is saved here: its own, unless it would then replace
+   * another case.
+   */
+  private String nameHere(Path file, String name) throws IOException {
+    List<String> names = names();
+    for (String here : names) {
+      if (path(here).toAbsolutePath().equals(file.toAbsolutePath())) {
+        return here;
+      }
+    }
+    if (!CaseName.isLawful(name)) {
+      return freshName(0);
+    }
+    return names.contains(name) ? suffixed(name, names) : name;
+  }
+
+  private static String suffixed(String name, List<String> taken) {
+    String beginning = name.substring(0, Math.min(name.length(), CaseName.LONGEST - 5));
+    int suffix = 2;
+    while (taken.contains(beginning + "-" + suffix)) {
+      suffix++;
+    }
+    return beginning + "-" + suffix;
+  }
+
+  /**
+   * Opens a case file anywhere. Where saving it here under its own name would replace another case,
+   * it gets another name, with a warning.
    *
    * @throws IOException if the disk fails
    */
@@ -132,10 +159,24 @@ public final class CaseStore {
     List<Problem> problems = new ArrayList<>();
     Optional<CaseReader.Result> result =
         CaseReader.read(file.toString(), bytes, questionnaire, problems);
-    return result.isEmpty()
-        ? new Opened.Refused(problems)
-        : new Opened.Case(
-            new CaseFile(file, result.get().saved(), result.get().dropped(), problems));
+    return result.isEmpty() ? new Opened.Refused(problems) : opened(file, result.get(), problems);
+  }
+
+  private Opened opened(Path file, CaseReader.Result result, List<Problem> problems)
+      throws IOException {
+    String inside = result.saved().name();
+    String name = nameHere(file, inside);
+    List<Problem> warnings = new ArrayList<>(problems);
+    if (!name.equals(inside)) {
+      warnings.add(
+          Problem.warning(
+              Where.file(file.toString()),
+              "other-name",
+              "The file and the case in it have different names; it is kept as " + name + ".",
+              ""));
+    }
+    return new Opened.Case(
+        new CaseFile(file, result.saved().named(name), result.dropped(), warnings));
   }
 
   private static Opened refused(String file, String code, String what, String mend) {
@@ -169,12 +210,7 @@ public final class CaseStore {
         return name;
       }
     }
-    String name = CaseName.of(number);
-    int suffix = 2;
-    while (taken.contains(name + "-" + suffix)) {
-      suffix++;
-    }
-    return name + "-" + suffix;
+    return suffixed(CaseName.of(number), taken);
   }
 
   /**
@@ -185,6 +221,15 @@ public final class CaseStore {
     disk.delete(path(name));
     sweep();
     disk.forceFolder(folder);
+  }
+
+  /** Where nothing may be removed, a case can still be read. */
+  private void sweepQuietly() {
+    try {
+      sweep();
+    } catch (IOException e) {
+      // What is left behind does no harm and is removed another time.
+    }
   }
 
   /** Removes what broken-off saves left behind. */

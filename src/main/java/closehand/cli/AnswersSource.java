@@ -1,6 +1,7 @@
 package closehand.cli;
 
 import closehand.bank.Bank;
+import closehand.bank.FlatValue;
 import closehand.bank.Problem;
 import closehand.interview.Answers;
 import closehand.interview.FlatAnswers;
@@ -13,7 +14,9 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Reads a flat answers file. */
@@ -33,15 +36,28 @@ final class AnswersSource {
     if (document.isEmpty()) {
       return new Loaded(Optional.empty(), problems);
     }
-    FlatAnswers flat = FlatAnswers.of(bank, FlatReader.read(document.get(), problems));
+    Map<String, FlatValue> values = new LinkedHashMap<>(FlatReader.read(document.get(), problems));
+    Optional.ofNullable(values.remove(FlatAnswers.CLEARED))
+        .ifPresent(v -> problems.add(lowering(v)));
+    FlatAnswers flat = FlatAnswers.of(bank, values);
     problems.addAll(flat.problems());
     return new Loaded(
-        Problem.anyError(problems) ? Optional.empty() : Optional.of(flat.answers()), problems);
+        Problem.anyError(problems) ? Optional.empty() : Optional.of(flat.answers()),
+        Problem.inLineOrder(problems));
+  }
+
+  /** Stops are lowered by a person in an interview, never by a file. */
+  private static Problem lowering(FlatValue value) {
+    return Problem.error(
+        value.where(),
+        "not-here",
+        "A file of answers cannot lower a stop.",
+        "Only a clinician can, in the interview, with a name and a reason.");
   }
 
   private static byte[] bytes(Path file) throws IOException {
-    if (!Files.isRegularFile(file)) {
-      throw new NoSuchFileException(file.toString());
+    if (Files.isDirectory(file)) {
+      throw new NoSuchFileException(file + " (this is a folder)");
     }
     try (InputStream in = Files.newInputStream(file)) {
       return bounded(in);

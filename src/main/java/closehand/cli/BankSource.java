@@ -1,19 +1,16 @@
 package closehand.cli;
 
 import closehand.bank.Bank;
-import closehand.bank.BankCheck;
 import closehand.bank.Problem;
 import closehand.json.BankFiles;
 import closehand.json.BankFolder;
+import closehand.json.BankInspection;
 import closehand.json.BankReader;
 import closehand.json.EmbeddedBank;
-import closehand.rules.Examples;
-import closehand.rules.RuleBook;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,33 +38,8 @@ final class BankSource {
 
   /** Everything that is wrong with a bank; the bank only if it holds no error. */
   static Loaded check(Optional<Path> folder) throws IOException {
-    BankReader.Result result = BankReader.read(files(folder), BankReader.Extent.WHOLE);
-    List<Problem> problems = new ArrayList<>(result.problems());
-    if (result.bank().isPresent()) {
-      Bank bank = result.bank().get();
-      problems.addAll(BankCheck.check(bank));
-      List<String> loops = RuleBook.cycles(bank);
-      if (!loops.isEmpty()) {
-        problems.add(cycle(bank, loops));
-      } else if (!Problem.anyError(problems)) {
-        problems.addAll(Examples.check(bank));
-      }
-    }
-    return new Loaded(Problem.anyError(problems) ? Optional.empty() : result.bank(), problems);
-  }
-
-  private static Problem cycle(Bank bank, List<String> loops) {
-    return bank.terms().stream()
-        .filter(t -> loops.contains(t.id()))
-        .findFirst()
-        .map(
-            t ->
-                Problem.error(
-                    t.where(),
-                    "cycle",
-                    "These terms need each other: " + String.join(", ", loops) + ".",
-                    "Break the loop."))
-        .orElseThrow();
+    BankInspection inspection = BankInspection.of(files(folder));
+    return new Loaded(inspection.bank(), inspection.problems());
   }
 
   private static BankFiles files(Optional<Path> folder) throws NoSuchFileException {

@@ -2,15 +2,21 @@ package closehand.cli;
 
 import closehand.bank.Caution;
 import closehand.bank.CautionClass;
+import closehand.bank.Field;
 import closehand.interview.Interview;
+import closehand.interview.Provenance;
+import closehand.interview.Wording;
 import closehand.line.Desk;
+import closehand.report.Clean;
 import closehand.report.Consultation;
 import closehand.report.Glyphs;
 import closehand.report.PlayerPage;
 import closehand.report.QuietLine;
 import closehand.report.StopNotice;
 import closehand.report.SuggestionText;
+import closehand.report.Wrap;
 import closehand.rules.Advice;
+import closehand.rules.Holds;
 import closehand.rules.Warning;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -35,13 +41,10 @@ final class CaseDesk implements Desk {
     Advice advice = pages.advise(interview.answers());
     List<Consultation.Notice> notices = new ArrayList<>();
     List<Consultation.Lowerable> lowerable = new ArrayList<>();
-    for (Warning stop : advice.stops()) {
-      Caution caution = stop.caution();
-      boolean ends = stop.cautionClass() == CautionClass.STOP_ALL;
-      notices.add(
-          new Consultation.Notice(
-              caution.code(), caution.title(), ends, lines(StopNotice.of(stop, glyphs))));
-    }
+    advice.stops().forEach(w -> notices.add(notice(interview, w)));
+    advice.cautions().stream()
+        .filter(w -> w.cautionClass() == CautionClass.CARE)
+        .forEach(w -> notices.add(notice(interview, w)));
     for (List<Warning> some : List.of(advice.stops(), advice.cautions())) {
       some.stream()
           .map(Warning::caution)
@@ -50,10 +53,44 @@ final class CaseDesk implements Desk {
     }
     return new Consultation(
         lines(QuietLine.of(advice, openQuestions(interview), glyphs)),
-        advice.holds(),
+        Holds.of(advice, interview.asker() == Provenance.By.CLINICIAN),
         notices,
         lowerable,
         () -> lines(SuggestionText.of(pages.input(interview, kept.name(), today), glyphs)));
+  }
+
+  private Consultation.Notice notice(Interview interview, Warning warning) {
+    Caution caution = warning.caution();
+    List<String> facts =
+        warning.because().stream().flatMap(f -> f.supportedBy().stream()).distinct().toList();
+    List<String> text = new ArrayList<>();
+    if (warning.cautionClass().stops()) {
+      text.addAll(lines(StopNotice.of(warning, glyphs)));
+      text.addAll(where(interview, facts));
+    } else {
+      String words = "Take care: " + caution.title() + ". " + caution.message();
+      text.addAll(Wrap.lines("", "", Clean.of(words, glyphs)));
+    }
+    return new Consultation.Notice(
+        caution.code(),
+        caution.title(),
+        warning.cautionClass().stops(),
+        warning.cautionClass() == CautionClass.STOP_ALL,
+        facts,
+        text);
+  }
+
+  /** The part of the body a stop speaks of, where it was asked. */
+  private List<String> where(Interview interview, List<String> facts) {
+    for (String fact : facts) {
+      String place = fact + ".where";
+      Field field = pages.bank().questionnaire().fieldsByFact().get(place);
+      if (field != null && interview.answers().answer(place).isPresent()) {
+        String words = Wording.of(field, interview.answers().answer(place).orElseThrow());
+        return Wrap.lines("", "", Clean.of("This is about: " + words + ".", glyphs));
+      }
+    }
+    return List.of();
   }
 
   private static int openQuestions(Interview interview) {

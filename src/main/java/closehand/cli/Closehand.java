@@ -16,8 +16,13 @@ public final class Closehand {
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] arguments) {
-    int code = run(arguments, Surroundings.ofProcess());
-    System.out.flush();
+    Surroundings surroundings = Surroundings.ofProcess();
+    int code = run(arguments, surroundings);
+    boolean written = !surroundings.output().checkError();
+    if (!written && code == ExitCode.DONE) {
+      surroundings.error().println("The output could not be written.");
+      code = ExitCode.INPUT_OUTPUT;
+    }
     if (code != ExitCode.DONE) {
       System.exit(code);
     }
@@ -30,6 +35,13 @@ public final class Closehand {
       return Commands.run(arguments, surroundings);
     } catch (NoSuchFileException e) {
       error.println("There is no file \"" + Words.clean(e.getFile()) + "\".");
+      return ExitCode.NO_INPUT;
+    } catch (java.nio.file.InvalidPathException e) {
+      error.println("This is no name a file can have here.");
+      return ExitCode.NO_INPUT;
+    } catch (java.nio.file.AccessDeniedException e) {
+      error.println(
+          "The file \"" + Words.clean(e.getFile()) + "\" may not be read or written by you.");
       return ExitCode.NO_INPUT;
     } catch (FileSystemException e) {
       error.println(

@@ -43,22 +43,19 @@ final class Commands {
     parser.setCaseInsensitiveEnumValuesAllowed(true);
     parser.setParameterExceptionHandler(Commands::usage);
     IOException[] world = new IOException[1];
+    RuntimeException[] ours = new RuntimeException[1];
     parser.setExecutionExceptionHandler(
         (e, line, result) -> {
           if (e instanceof IOException io) {
             world[0] = io;
-            return ExitCode.INPUT_OUTPUT;
+          } else {
+            ours[0] = e instanceof RuntimeException bug ? bug : new IllegalStateException(e);
           }
-          throw e;
+          return ExitCode.OUR_FAULT;
         });
-    int code;
-    try {
-      code = parser.execute(arguments);
-    } catch (CommandLine.ExecutionException e) {
-      if (e.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      }
-      throw e;
+    int code = parser.execute(arguments);
+    if (ours[0] != null) {
+      throw ours[0];
     }
     if (world[0] != null) {
       throw world[0];

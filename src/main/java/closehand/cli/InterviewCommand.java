@@ -8,6 +8,7 @@ import closehand.interview.Message;
 import closehand.interview.Progress;
 import closehand.interview.Provenance;
 import closehand.interview.SavedCase;
+import closehand.interview.Value;
 import closehand.line.LineFace;
 import closehand.line.Sitting;
 import closehand.report.Glyphs;
@@ -17,11 +18,15 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
 
 /** Holds an interview line by line, new or opened again, and keeps it after every answer. */
 final class InterviewCommand {
+  /** Who may see the answers: what a player agreed to decides which pages are written. */
+  private static final String SHARE = "consent.share";
+
   private final Surroundings surroundings;
   private final Wanted wanted;
   private final Cases cases;
@@ -79,7 +84,7 @@ final class InterviewCommand {
     PlainConsole console = new PlainConsole(surroundings, input, glyphs, scripted);
     BankInBackground loading = BankInBackground.start(wanted.bank);
     if (wanted.caseName.isPresent()) {
-      return again(console, glyphs, loading);
+      return again(console, glyphs, loading, asker, route);
     }
     console.say("Closehand, line by line. Nothing here needs speed, colour or two keys at once.");
     console.say(
@@ -102,7 +107,12 @@ final class InterviewCommand {
     return run(console, glyphs, bank.get(), name, StoredCase.now(surroundings.clock()), interview);
   }
 
-  private int again(PlainConsole console, Glyphs glyphs, BankInBackground loading)
+  private int again(
+      PlainConsole console,
+      Glyphs glyphs,
+      BankInBackground loading,
+      Optional<Provenance.By> asker,
+      Optional<Interview.Route> route)
       throws IOException {
     Optional<Bank> bank = bank(loading);
     if (bank.isEmpty()) {
@@ -124,20 +134,25 @@ final class InterviewCommand {
             + saved.saved().replace('T', ' ')
             + ". "
             + progress.words());
-    file.warnings().forEach(w -> console.say(w.what()));
+    file.warnings().forEach(w -> console.say(w.where().path().step() + ": " + w.what()));
     if (!file.dropped().isEmpty()) {
       console.say(
           "This case was made with another version of the questions. These answers no longer fit and are left out: "
               + String.join(", ", file.dropped())
-              + ".");
+              + ". The case as it was is kept beside it.");
+      Files.copy(
+          file.path(),
+          cases.folder().resolve(saved.name() + ".before"),
+          StandardCopyOption.REPLACE_EXISTING);
     }
-    return run(
-        console,
-        glyphs,
-        bank.get(),
-        saved.name(),
-        saved.started(),
-        interview.after(new Message.Resume()));
+    Interview resumed = interview.after(new Message.Resume());
+    if (asker.isPresent()) {
+      resumed = resumed.after(new Message.Conduct(asker.get()));
+    }
+    if (route.isPresent()) {
+      resumed = resumed.after(new Message.TakeRoute(route.get()));
+    }
+    return run(console, glyphs, bank.get(), saved.name(), saved.started(), resumed);
   }
 
   private Optional<Bank> bank(BankInBackground loading) throws IOException {
@@ -163,6 +178,16 @@ final class InterviewCommand {
     if (ending == LineFace.Ending.DELETED) {
       return ExitCode.DONE;
     }
+    if (ending == LineFace.Ending.NO_CONSENT) {
+      new PageFiles(cases.folder(), name).delete();
+      surroundings.output().flush();
+      return ExitCode.DONE;
+    }
+    if (forget(console, face.interview())) {
+      desk.delete().forEach(console::say);
+      surroundings.output().flush();
+      return ExitCode.DONE;
+    }
     List<String> trouble = desk.keep(face.interview());
     trouble.forEach(console::say);
     if (trouble.isEmpty()) {
@@ -174,14 +199,14 @@ final class InterviewCommand {
 
   private void farewell(PlainConsole console, Pages pages, String name, Interview interview) {
     PageFiles files = new PageFiles(cases.folder(), name);
+    boolean clinician = shares(interview, "clinician") || shares(interview, "team");
     try {
-      files.write(pages.input(interview, name, surroundings.today()));
+      files.write(pages.input(interview, name, surroundings.today()), clinician);
+      console.say("Everything is kept. The page for the player: " + files.player() + ".");
       console.say(
-          "Everything is kept. The page for the player: "
-              + files.player()
-              + ". For the clinician: "
-              + files.clinician()
-              + ".");
+          clinician
+              ? "The page for the clinician: " + files.clinician() + "."
+              : "No page for a clinician was written, since sharing with one was not agreed.");
     } catch (IOException e) {
       console.say("Everything is kept, but the pages could not be written.");
     }
@@ -193,9 +218,27 @@ final class InterviewCommand {
             + ".");
   }
 
+  private static boolean shares(Interview interview, String whom) {
+    return interview
+        .answers()
+        .value(SHARE)
+        .filter(v -> v instanceof Value.Codes c && c.codes().contains(whom))
+        .isPresent();
+  }
+
+  /** Whether the player wanted nothing kept after the session, and says so again now. */
+  private static boolean forget(PlainConsole console, Interview interview) {
+    if (!shares(interview, "thisSession") || console.scripted()) {
+      return false;
+    }
+    console.say(
+        "You chose to keep this for this session only. Type keep to keep it all the same, or press Enter to delete it.");
+    return console.ask("> ").map(l -> !l.strip().equalsIgnoreCase("keep")).orElse(false);
+  }
+
   private static int exitCode(LineFace.Ending ending, Interview interview) {
     return switch (ending) {
-      case FINISHED, LEFT, STOPPED, DELETED -> ExitCode.DONE;
+      case FINISHED, LEFT, STOPPED, DELETED, NO_CONSENT -> ExitCode.DONE;
       case INPUT_ENDED -> interview.finished() ? ExitCode.DONE : ExitCode.UNFINISHED;
       case NOT_UNDERSTOOD -> ExitCode.BAD_DATA;
     };

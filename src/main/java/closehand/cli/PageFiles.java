@@ -31,9 +31,13 @@ record PageFiles(Path folder, String name) {
    * Writes both pages in place of earlier ones, readable by their owner alone where the system can
    * say so.
    */
-  void write(PageInput input) throws IOException {
+  void write(PageInput input, boolean forClinician) throws IOException {
     replace(player(), PlayerPage.of(input, Glyphs.UNICODE));
-    replace(clinician(), ClinicianPage.of(input, Glyphs.UNICODE));
+    if (forClinician) {
+      replace(clinician(), ClinicianPage.of(input, Glyphs.UNICODE));
+    } else {
+      Files.deleteIfExists(clinician());
+    }
   }
 
   void delete() throws IOException {

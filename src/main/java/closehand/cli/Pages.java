@@ -7,8 +7,10 @@ import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
 import closehand.report.Change;
 import closehand.report.PageInput;
+import closehand.report.TellingChanges;
 import closehand.rules.Advice;
 import closehand.rules.RuleBook;
+import closehand.rules.Standing;
 import closehand.rules.WhatIf;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -68,6 +70,7 @@ final class Pages {
   /** Everything a page needs, for an interview as it stands. */
   PageInput input(Interview interview, String caseName, String isoDate) {
     Answers answers = interview.answers();
+    Advice advice = advise(answers);
     Set<String> open = new LinkedHashSet<>();
     for (StillOpen one : interview.open()) {
       open.add(one.question().id());
@@ -75,22 +78,25 @@ final class Pages {
     return new PageInput(
         bank,
         interview.effective(),
-        advise(answers),
+        advice,
         byGame(answers),
-        changes(answers),
+        changes(answers, advice),
         open.isEmpty(),
         List.copyOf(open),
         caseName,
         isoDate);
   }
 
-  private Map<String, List<Change>> changes(Answers answers) {
+  private Map<String, List<Change>> changes(Answers answers, Advice advice) {
+    Map<String, List<closehand.rules.Change>> all = WhatIf.of(rules, answers).suggested();
     Map<String, List<Change>> changes = new LinkedHashMap<>();
-    for (Map.Entry<String, List<closehand.rules.Change>> one :
-        WhatIf.of(rules, answers).suggested().entrySet()) {
-      changes.put(
-          one.getKey(),
-          one.getValue().stream().map(c -> Change.of(bank.questionnaire(), c)).toList());
+    for (Standing standing : advice.suggestions()) {
+      String id = standing.approach().id();
+      List<Change> words =
+          all.getOrDefault(id, List.of()).stream()
+              .map(c -> Change.of(bank.questionnaire(), c))
+              .toList();
+      changes.put(id, TellingChanges.of(bank.questionnaire(), standing, words));
     }
     return changes;
   }

@@ -63,6 +63,7 @@ final class SummaryCommand {
               "\"" + Words.clean(file.toString()) + "\" is there already. Choose another name.");
       return ExitCode.CANNOT_CREATE;
     } catch (IOException e) {
+      removeRest(file);
       surroundings
           .error()
           .println("\"" + Words.clean(file.toString()) + "\" could not be written.");
@@ -70,6 +71,17 @@ final class SummaryCommand {
     }
     surroundings.error().println("The page is in " + Words.clean(file.toString()) + ".");
     return ExitCode.DONE;
+  }
+
+  /** An empty or half page would stand in the way of the next try. */
+  private static void removeRest(Path file) {
+    try {
+      if (Files.isRegularFile(file)) {
+        Files.delete(file);
+      }
+    } catch (IOException e) {
+      // Nothing is lost: the page can still be written under another name.
+    }
   }
 
   private int usage(String what) {

@@ -69,6 +69,11 @@ public record Answers(Map<String, Recorded> byFact, List<Lowered> lowered) {
     return new Answers(byFact, next);
   }
 
+  /** The same answers with every stop as the rules have it. */
+  public Answers withNothingLowered() {
+    return lowered.isEmpty() ? this : new Answers(byFact, List.of());
+  }
+
   /** Whether a clinician lowered this caution. */
   public boolean isLowered(String code) {
     return lowered.stream().anyMatch(l -> l.code().equals(code));

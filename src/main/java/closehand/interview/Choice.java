@@ -27,8 +27,17 @@ final class Choice {
     if (number.isPresent() && number.get() >= 1 && number.get() <= options.size()) {
       return Optional.of(options.get(number.get() - 1));
     }
-    List<Option> named = named(options, typed);
+    List<Option> named = named(options, spelledOut(typed));
     return named.size() == 1 ? Optional.of(named.get(0)) : Optional.empty();
+  }
+
+  /** A single y or n is meant as the whole word, where an option is just that word. */
+  private static String spelledOut(String typed) {
+    return switch (typed) {
+      case "y", "Y" -> "yes";
+      case "n", "N" -> "no";
+      default -> typed;
+    };
   }
 
   /** Whether what was typed fits more than one option. */

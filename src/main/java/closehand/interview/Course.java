@@ -6,6 +6,9 @@ import java.util.Optional;
 
 /** Moves an interview from field to field within one turn. */
 final class Course {
+  /** The safety weight of questions whose answers can stop something. */
+  static final int GATE = 3;
+
   private Interview now;
   private Enablement enablement;
 
@@ -49,7 +52,12 @@ final class Course {
       note = earlier.provenance().note();
     }
     Provenance kept = new Provenance(provenance.by(), provenance.how(), note);
-    now = now.with(now.answers().with(place.fact(), new Answers.Recorded(answer, kept)));
+    boolean changesWarning =
+        place.question().safetyWeight() == GATE
+            && (earlier == null || !earlier.answer().equals(answer));
+    // A clinician lowered a stop on the answers as they were; on other answers it must stand again.
+    Answers before = changesWarning ? now.answers().withNothingLowered() : now.answers();
+    now = now.with(before.with(place.fact(), new Answers.Recorded(answer, kept)));
     Sitting sitting = now.sitting().giving(place.fact());
     if (answer.equals(new Answer.Absent(Answer.Reason.LATER))) {
       sitting = sitting.passing(place.fact());

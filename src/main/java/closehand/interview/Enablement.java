@@ -44,7 +44,11 @@ public final class Enablement {
     return new Enablement(outline, answers);
   }
 
-  /** Whether it was worked out for just these answers. */
+  /**
+   * Whether it was worked out for just these answers. The same object, since comparing all answers
+   * would cost more than working it out again.
+   */
+  @SuppressWarnings("ReferenceEquality")
   boolean isOf(Answers some) {
     return answers == some;
   }

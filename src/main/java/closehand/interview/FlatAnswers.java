@@ -26,7 +26,7 @@ import java.util.TreeMap;
  * @param problems what did not
  */
 public record FlatAnswers(Answers answers, List<Problem> problems) {
-  private static final String CLEARED = "cleared";
+  public static final String CLEARED = "cleared";
 
   public FlatAnswers {
     problems = List.copyOf(problems);

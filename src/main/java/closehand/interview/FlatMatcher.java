@@ -171,13 +171,7 @@ final class FlatMatcher {
         Problem.error(
             value.where(),
             "unknown-value",
-            "\""
-                + code
-                + "\" is not an answer of \""
-                + field.fact()
-                + "\" ("
-                + String.join(", ", known)
-                + ").",
+            "This is not an answer of \"" + field.fact() + "\" (" + String.join(", ", known) + ").",
             Hint.didYouMean(code, known)));
     return Optional.empty();
   }

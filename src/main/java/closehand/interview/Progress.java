@@ -3,8 +3,10 @@ package closehand.interview;
 import closehand.bank.Question;
 import closehand.bank.Section;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -45,17 +47,17 @@ public record Progress(
       }
     }
     begun.removeAll(open);
-    int[] why = new int[StillOpen.Why.values().length];
+    Map<StillOpen.Why, Integer> why = new EnumMap<>(StillOpen.Why.class);
     for (StillOpen still : walk.open()) {
-      why[still.why().ordinal()]++;
+      why.merge(still.why(), 1, Integer::sum);
     }
     return new Progress(
         begun.size(),
         List.copyOf(questions),
         List.copyOf(parts),
-        why[StillOpen.Why.SKIPPED.ordinal()] + why[StillOpen.Why.LATER.ordinal()],
-        why[StillOpen.Why.HELD.ordinal()],
-        why[StillOpen.Why.FOR_CLINICIAN.ordinal()]);
+        why.getOrDefault(StillOpen.Why.SKIPPED, 0) + why.getOrDefault(StillOpen.Why.LATER, 0),
+        why.getOrDefault(StillOpen.Why.HELD, 0),
+        why.getOrDefault(StillOpen.Why.FOR_CLINICIAN, 0));
   }
 
   /** Whether a field counts: it applies, or, unless it only follows up, it may come to apply. */

@@ -53,6 +53,11 @@ public record SavedCase(
         saved);
   }
 
+  /** The same case under another name. */
+  public SavedCase named(String other) {
+    return new SavedCase(other, bank, asker, route, at, answers, started, saved);
+  }
+
   /** The interview, opened where it stood; send {@link Message.Resume} before going on with it. */
   public Interview open(Questionnaire questionnaire) {
     return Interview.reopen(questionnaire, answers, route, asker, at);

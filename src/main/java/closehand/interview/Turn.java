@@ -97,6 +97,15 @@ final class Turn {
     if (refusal.isPresent()) {
       return refusal;
     }
+    if (here().get().fact().equals(WellKnown.CONSENT_STATE)) {
+      return Optional.of(
+          "We need a clear yes before we go on, or we stop here. Please say yes, not today or no.");
+    }
+    if (none.reason() == Answer.Reason.NOT_APPLICABLE
+        && here().get().question().safetyWeight() == Course.GATE) {
+      return Optional.of(
+          "This is a safety question, so it applies to everybody. \"Don't know\" and \"rather not say\" are answers too.");
+    }
     course.record(here().get(), new Answer.Absent(none.reason()), none.provenance());
     course.goOn(here().get());
     return Optional.empty();
@@ -185,6 +194,10 @@ final class Turn {
   private Optional<String> onward() {
     if (here().isEmpty()) {
       return Optional.of("There is no question to pass at the moment.");
+    }
+    if (here().get().fact().equals(WellKnown.CONSENT_STATE)
+        && !before.answers().byFact().containsKey(WellKnown.CONSENT_STATE)) {
+      return Optional.of("We need a clear yes before we go on, or we stop here.");
     }
     if (before.sitting().checks().queue().contains(here().get().fact())) {
       return Optional.of(

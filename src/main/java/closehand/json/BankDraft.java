@@ -64,8 +64,7 @@ public final class BankDraft {
         .distinct()
         .sorted(
             Comparator.<Problem>comparingInt(p -> files.indexOf(p.where().file()))
-                .thenComparingInt(p -> p.where().line())
-                .thenComparingInt(p -> p.where().column()))
+                .thenComparing(Problem.BY_PLACE))
         .toList();
   }
 

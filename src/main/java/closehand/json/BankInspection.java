@@ -9,30 +9,36 @@ import closehand.rules.RuleBook;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Inspects a bank as its author wants it: everything that is wrong, in one pass, from the form of
+ * A bank inspected as its author wants it: everything that is wrong, in one pass, from the form of
  * its files to examples that come out otherwise than they say.
+ *
+ * @param bank the bank; empty if it holds an error
+ * @param problems all that is wrong, in the order of its files, each once
  */
-public final class BankInspection {
-  private BankInspection() {}
+public record BankInspection(Optional<Bank> bank, List<Problem> problems) {
+  public BankInspection {
+    problems = List.copyOf(problems);
+  }
 
   /**
-   * All that is wrong with a bank, in the order of its files; empty for a sound bank. Loops among
-   * terms and the examples are looked at when nothing else is wrong.
+   * Inspects a bank. Loops among terms and the examples are looked at when nothing else is wrong.
    *
    * @throws IOException if a file is there but cannot be read
    */
-  public static List<Problem> inspect(BankFiles files) throws IOException {
+  public static BankInspection of(BankFiles files) throws IOException {
     BankReader.Result result = BankReader.read(files, BankReader.Extent.WHOLE);
     List<Problem> problems = new ArrayList<>(result.draft().check());
     if (result.bank().isEmpty() || Problem.anyError(problems)) {
-      return problems;
+      return new BankInspection(Optional.empty(), problems);
     }
     Bank bank = result.bank().get();
     List<String> loops = RuleBook.cycles(bank);
     problems.addAll(loops.isEmpty() ? workedOut(bank, files) : cycles(bank, loops));
-    return result.draft().inFileOrder(problems);
+    Optional<Bank> sound = Problem.anyError(problems) ? Optional.empty() : Optional.of(bank);
+    return new BankInspection(sound, result.draft().inFileOrder(problems));
   }
 
   private static List<Problem> cycles(Bank bank, List<String> loops) {

@@ -29,6 +29,7 @@ import java.util.zip.CRC32;
  * meaning, such as a rule that speaks of an unknown fact, is for the bank check to find.
  */
 public final class BankReader {
+  private static final String QUESTIONNAIRE = "questionnaire.json";
   private static final Questionnaire NO_QUESTIONS =
       new Questionnaire("", "", "", List.of(), Map.of());
 
@@ -94,13 +95,10 @@ public final class BankReader {
   }
 
   private Bank bank(BankIndex index) throws IOException {
-    Questionnaire questionnaire =
-        fixed("questionnaire")
-            .flatMap(d -> QuestionnaireReader.read(d, problems))
-            .orElse(NO_QUESTIONS);
-    losses.ofQuestions(
-        display("questionnaire.json"),
-        questionnaire.questions().stream().flatMap(q -> q.fields().stream()).map(Field::fact));
+    String questions = display(QUESTIONNAIRE);
+    Optional<byte[]> bytes = bytes(QUESTIONNAIRE, "Every bank has this file.");
+    Optional<QuestionnaireAhead> ahead = bytes.map(q -> QuestionnaireAhead.begin(questions, q));
+    documents.put(questions, Optional.empty());
     fixed("terms").ifPresent(this::terms);
     for (BankIndex.Part part : index.themes()) {
       document("rules/" + part.name() + ".json", named(part)).ifPresent(d -> theme(d, part));
@@ -127,7 +125,7 @@ public final class BankReader {
     List<Source> sources = fixed("sources").map(texts::sources).orElse(List.of());
     losses.of(Catalogue.SOURCES, display("sources.json"), sources.stream().map(Source::id));
     return new Bank(
-        questionnaire,
+        questionnaire(ahead.map(QuestionnaireAhead::join)),
         terms,
         rules,
         themes,
@@ -138,6 +136,21 @@ public final class BankReader {
         cautions,
         sources,
         Long.toHexString(hash.getValue()));
+  }
+
+  private Questionnaire questionnaire(Optional<QuestionnaireAhead> ahead) {
+    String questions = display(QUESTIONNAIRE);
+    ahead.ifPresent(a -> problems.addAll(a.problems()));
+    documents.put(questions, ahead.flatMap(QuestionnaireAhead::document));
+    if (ahead.flatMap(QuestionnaireAhead::document).isEmpty()) {
+      losses.unread(questions);
+    }
+    Questionnaire questionnaire =
+        ahead.flatMap(QuestionnaireAhead::questionnaire).orElse(NO_QUESTIONS);
+    losses.ofQuestions(
+        questions,
+        questionnaire.questions().stream().flatMap(q -> q.fields().stream()).map(Field::fact));
+    return questionnaire;
   }
 
   private static List<String> names(List<GameProfile> games) {
@@ -204,7 +217,7 @@ public final class BankReader {
     return files.displayName(name);
   }
 
-  private Optional<JsonValue> document(String name, String mendIfMissing) throws IOException {
+  private Optional<byte[]> bytes(String name, String mendIfMissing) throws IOException {
     Optional<byte[]> bytes = files.bytes(name);
     if (bytes.isEmpty()) {
       problems.add(
@@ -213,10 +226,14 @@ public final class BankReader {
               "missing-file",
               "This file of the bank is missing.",
               mendIfMissing));
-    } else {
-      hash.update(bytes.get());
     }
-    Optional<JsonValue> document = bytes.flatMap(b -> JsonReader.read(display(name), b, problems));
+    bytes.ifPresent(hash::update);
+    return bytes;
+  }
+
+  private Optional<JsonValue> document(String name, String mendIfMissing) throws IOException {
+    Optional<JsonValue> document =
+        bytes(name, mendIfMissing).flatMap(b -> JsonReader.read(display(name), b, problems));
     documents.put(display(name), document);
     if (document.isEmpty()) {
       losses.unread(display(name));

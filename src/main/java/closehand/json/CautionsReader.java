@@ -58,14 +58,43 @@ final class CautionsReader {
             code,
             classes,
             in.flag("lowerable", true),
+            in.flag("bindsClinicians", true),
             in.text("title"),
             in.text("message"),
             in.texts("actions"),
             in.optionalText("clinician").orElse(""),
             in.optionalText("contact").orElse(""),
+            variants(in),
             in.where());
     in.finish();
     return caution;
+  }
+
+  private List<Caution.Variant> variants(ObjectReading in) {
+    List<Caution.Variant> variants = new ArrayList<>();
+    for (JsonValue value : in.optionalList("variants")) {
+      Optional<ObjectReading> one = ObjectReading.of(value, problems);
+      if (one.isPresent()) {
+        variant(one.get()).ifPresent(variants::add);
+      }
+    }
+    return variants;
+  }
+
+  private Optional<Caution.Variant> variant(ObjectReading in) {
+    Optional<JsonValue> word = in.required("class");
+    Optional<CautionClass> kind =
+        word.flatMap(
+            w -> w instanceof JsonValue.Str t ? CautionClass.of(t.value()) : Optional.empty());
+    if (kind.isEmpty() && word.orElse(null) instanceof JsonValue.Str other) {
+      unknownClass(other);
+    }
+    String title = in.text("title");
+    String message = in.text("message");
+    List<String> actions = in.texts("actions");
+    String contact = in.text("contact");
+    in.finish();
+    return kind.map(k -> new Caution.Variant(k, title, message, actions, contact));
   }
 
   private void unknownClass(JsonValue.Str word) {

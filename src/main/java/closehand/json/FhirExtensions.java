@@ -188,8 +188,7 @@ final class FhirExtensions {
   }
 
   /**
-   * The text in this member of the extension with this address, also where the address is not known
-   * to forms.
+   * The text in this member of the extension with this address, which {@link #check} need not know.
    */
   Optional<String> textOf(String url, String member) {
     for (JsonValue value : values) {
@@ -198,8 +197,13 @@ final class FhirExtensions {
         if (found.orElse(null) instanceof JsonValue.Str text) {
           return Optional.of(text.value());
         }
-        ObjectReading.wrongType(
-            found.orElse(object), "an extension with \"" + member + "\" as text", problems);
+        problems.add(
+            Problem.error(
+                found.map(JsonValue::where).orElse(object.where()),
+                "wrong-type",
+                "This extension needs the text \"" + member + "\".",
+                ""));
+        return Optional.empty();
       }
     }
     return Optional.empty();

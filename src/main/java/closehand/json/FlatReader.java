@@ -15,7 +15,7 @@ import java.util.Map;
  * closehand.interview.FlatAnswers} to say.
  */
 public final class FlatReader {
-  private static final List<String> ABSENT = List.of("absent");
+  private static final String ABSENT = "absent";
 
   private final List<Problem> problems;
   private final Map<String, FlatValue> values = new LinkedHashMap<>();
@@ -39,6 +39,14 @@ public final class FlatReader {
   }
 
   private void members(String prefix, JsonValue.Obj object) {
+    if (object.members().isEmpty() && !prefix.isEmpty()) {
+      problems.add(
+          Problem.error(
+              object.where(),
+              "missing",
+              "This object is empty.",
+              "Answer something in it, or leave it out."));
+    }
     for (JsonValue.Member member : object.members()) {
       member(prefix + member.name(), member);
     }
@@ -46,8 +54,14 @@ public final class FlatReader {
 
   private void member(String fact, JsonValue.Member member) {
     JsonValue value = member.value();
-    if (fact.equals("games") && value instanceof JsonValue.Arr games) {
+    if (fact.isBlank() || fact.endsWith(".")) {
+      problems.add(
+          Problem.error(
+              member.nameWhere(), "missing", "This name is empty.", "Write which fact it is."));
+    } else if (fact.equals("games") && value instanceof JsonValue.Arr games) {
       games(games);
+    } else if (fact.equals("games") && !(value instanceof JsonValue.Obj)) {
+      ObjectReading.wrongType(value, "a list with an object for each game", problems);
     } else if (value instanceof JsonValue.Obj object && !isAbsent(object)) {
       members(fact + ".", object);
     } else {
@@ -57,13 +71,16 @@ public final class FlatReader {
 
   private void put(String fact, Where where, JsonValue value) {
     FlatValue flat = flat(value);
-    if (flat != null && values.putIfAbsent(fact, flat) != null) {
+    if (flat != null) {
+      add(fact, where, flat);
+    }
+  }
+
+  private void add(String fact, Where where, FlatValue flat) {
+    if (values.putIfAbsent(fact, flat) != null) {
       problems.add(
           Problem.error(
-              where,
-              "duplicate-key",
-              "\"" + fact + "\" is answered twice in this file.",
-              "Keep one."));
+              where, "duplicate-key", "\"" + fact + "\" is answered twice here.", "Keep one."));
     }
   }
 
@@ -87,12 +104,15 @@ public final class FlatReader {
       }
     }
     if (slot > 0 && slot < Bank.GAME_SLOTS) {
-      values.put("games." + (slot + 1) + ".genre", new FlatValue.Text("none", games.where()));
+      add(
+          "games." + (slot + 1) + ".genre",
+          games.where(),
+          new FlatValue.Text("none", games.where()));
     }
   }
 
   private static boolean isAbsent(JsonValue.Obj object) {
-    return object.members().size() == 1 && ABSENT.contains(object.members().get(0).name());
+    return object.member(ABSENT).isPresent();
   }
 
   private @org.jspecify.annotations.Nullable FlatValue flat(JsonValue value) {
@@ -108,13 +128,18 @@ public final class FlatReader {
     if (value instanceof JsonValue.Arr list) {
       return new FlatValue.Texts(words(list), list.where());
     }
-    if (value instanceof JsonValue.Obj object
-        && object.member("absent").orElse(null) instanceof JsonValue.Str reason) {
-      return new FlatValue.Absent(reason.value(), reason.where());
+    if (value instanceof JsonValue.Obj object) {
+      return absent(new ObjectReading(object, problems));
     }
     ObjectReading.wrongType(
         value, "a value, a list of words or {\"absent\": \"unknown\"}", problems);
     return null;
+  }
+
+  private FlatValue.@org.jspecify.annotations.Nullable Absent absent(ObjectReading in) {
+    String reason = in.text(ABSENT);
+    in.finish();
+    return reason.isBlank() ? null : new FlatValue.Absent(reason, in.where(ABSENT));
   }
 
   private List<String> words(JsonValue.Arr list) {

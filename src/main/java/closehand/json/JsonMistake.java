@@ -7,6 +7,8 @@ package closehand.json;
 final class JsonMistake {
   private static final String ANYTHING = "Look here for a missing comma, quote or bracket.";
 
+  private static final char NOTHING = ' ';
+
   private final String text;
   private final int at;
 
@@ -27,6 +29,9 @@ final class JsonMistake {
   private String mend() {
     char here = text.charAt(at);
     char before = before();
+    if (before == NOTHING && Character.isLetterOrDigit(here)) {
+      return "A JSON file starts with a bracket {; is this the right file?";
+    }
     if (here < ' ') {
       return "A line end or tab inside a text is written \\n or \\t.";
     }
@@ -73,13 +78,13 @@ final class JsonMistake {
         : ANYTHING;
   }
 
-  /** The last character before the place that is no space; a space if there is none. */
+  /** The last character before the place that is no space. */
   private char before() {
     for (int i = at - 1; i >= 0; i--) {
       if (text.charAt(i) > ' ') {
         return text.charAt(i);
       }
     }
-    return ' ';
+    return NOTHING;
   }
 }

@@ -9,8 +9,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Reads the members of one object by name, notes what is of the wrong kind, and at the end what is
- * missing and which names nobody asked for.
+ * Reads the members of one object by name, notes what is missing or of the wrong kind, and at the
+ * end which names nobody asked for.
  */
 final class ObjectReading {
   private final JsonValue.Obj object;
@@ -63,11 +63,13 @@ final class ObjectReading {
   }
 
   /**
-   * Notes that a member with one of these names is missing, to be told by {@link #finish} unless a
-   * member of a similar name is told about there.
+   * Notes that a member with one of these names is missing. {@link #finish} takes this back where
+   * it tells about a member of a similar name instead.
    */
   void missing(List<String> names, String what, String mend) {
-    missing.add(new Missing(names, Problem.error(object.where(), "missing", what, mend)));
+    Missing one = new Missing(names, Problem.error(object.where(), "missing", what, mend));
+    missing.add(one);
+    problems.add(one.problem());
   }
 
   /** Text that must be there and say something; empty text after a problem. */
@@ -180,12 +182,12 @@ final class ObjectReading {
     return texts(optionalList(name), problems);
   }
 
-  /** Reports every member that was not asked for, and every missing one that none resembles. */
+  /** Reports every member that was not asked for. */
   void finish() {
     for (JsonValue.Member member : object.members()) {
       if (!known.contains(member.name())) {
         Optional<String> meant = Hint.nearest(member.name(), known);
-        meant.ifPresent(name -> missing.removeIf(m -> m.names().contains(name)));
+        meant.ifPresent(this::takeBack);
         problems.add(
             Problem.error(
                 member.nameWhere(),
@@ -194,8 +196,14 @@ final class ObjectReading {
                 Hint.didYouMean(member.name(), known)));
       }
     }
-    missing.forEach(m -> problems.add(m.problem()));
-    missing.clear();
+  }
+
+  private void takeBack(String name) {
+    for (Missing one : missing) {
+      if (one.names().contains(name)) {
+        problems.remove(one.problem());
+      }
+    }
   }
 
   static List<JsonValue> items(JsonValue value, List<Problem> problems) {

@@ -51,6 +51,8 @@ final class UncleanText {
       case Character.CONTROL -> "a control character (" + number + ")";
       case Character.FORMAT -> "an invisible or direction mark (" + number + ")";
       case Character.SURROGATE -> "half a character (" + number + ")";
+      case Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR ->
+          "a hidden line end (" + number + ")";
       default -> "a character without a meaning of its own (" + number + ")";
     };
   }

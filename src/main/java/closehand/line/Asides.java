@@ -1,7 +1,9 @@
 package closehand.line;
 
 import closehand.bank.FactType;
+import closehand.bank.Field;
 import closehand.bank.Option;
+import closehand.interview.Entry;
 import closehand.interview.Interview;
 import closehand.interview.Overview;
 import closehand.interview.Prompt;
@@ -55,15 +57,20 @@ final class Asides {
       number++;
       console.item(Integer.toString(number), option.display());
     }
-    console.say(hint(type) + several(prompt));
+    String unsure = prompt.question().safetyWeight() >= 3 ? " k if you are not sure;" : "";
+    console.say(hint(type).replace("; ?", ";" + unsure + " ?") + several(prompt));
     prompt
         .earlier()
         .ifPresent(
             e ->
                 console.say(
-                    "Your answer so far: "
-                        + Wording.of(prompt.field(), e.answer())
-                        + ". Press Enter to keep it."));
+                    prompt.again() != Prompt.Again.NO
+                        ? "Your answer before: "
+                            + Wording.of(prompt.field(), e.answer())
+                            + ". Please answer again."
+                        : "Your answer so far: "
+                            + Wording.of(prompt.field(), e.answer())
+                            + ". Press Enter to keep it."));
   }
 
   private static String hint(FactType type) {
@@ -96,7 +103,22 @@ final class Asides {
       return "";
     }
     String last = prompt.lineOfFields().get(fields - 1).label();
-    return " Or up to " + fields + " in a row, the last for: " + last + ".";
+    return " Or type up to " + fields + " answers in a row, as far as " + last + ".";
+  }
+
+  /** Says back what was understood, so that a slip is noticed at once. */
+  void noted(Prompt prompt, List<Entry.Line.For> values) {
+    List<String> parts = new ArrayList<>();
+    for (Entry.Line.For value : values) {
+      for (Field field : prompt.lineOfFields()) {
+        if (field.fact().equals(value.fact())) {
+          String words = Wording.of(field.type(), value.value());
+          parts.add(values.size() > 1 ? field.label() + ": " + words : words);
+        }
+      }
+    }
+    boolean free = prompt.field().type() instanceof FactType.Words;
+    console.say(free || parts.isEmpty() ? "Noted." : "Noted: " + String.join("; ", parts) + ".");
   }
 
   /** Why it is asked and how to see it. */
@@ -207,12 +229,32 @@ final class Asides {
         return Optional.of(parts.get(i).rows().get(0).question().id());
       }
     }
+    if (interview.questionnaire().fieldsByFact().containsKey(place)) {
+      return Optional.of(place);
+    }
     for (closehand.bank.Question question : interview.questionnaire().questions()) {
       if (question.id().equalsIgnoreCase(place)) {
-        return Optional.of(question.id());
+        return Optional.of(part(interview, question));
       }
     }
     console.say("There is no part or question of that name. o lists the parts.");
     return Optional.empty();
+  }
+
+  /**
+   * The part of a question to go to; asked for only where several parts have an answer to change.
+   */
+  private String part(Interview interview, closehand.bank.Question question) {
+    List<Field> answered =
+        question.fields().stream()
+            .filter(f -> interview.effective().answer(f.fact()).isPresent())
+            .toList();
+    if (answered.size() < 2) {
+      return question.id();
+    }
+    console.say("Which part?");
+    return Choice.of(console, Optional.<Field>empty(), answered.toArray(new Field[0]), Field::label)
+        .map(Field::fact)
+        .orElse(question.id());
   }
 }

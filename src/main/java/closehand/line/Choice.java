@@ -22,9 +22,12 @@ final class Choice {
   }
 
   private static <T> Optional<T> pick(String typed, T[] choices) {
-    if (typed.length() != 1 || typed.charAt(0) < '1' || typed.charAt(0) >= '1' + choices.length) {
+    if (typed.isEmpty() || typed.length() > 2 || !typed.chars().allMatch(Character::isDigit)) {
       return Optional.empty();
     }
-    return Optional.of(choices[typed.charAt(0) - '1']);
+    int number = Integer.parseInt(typed);
+    return number >= 1 && number <= choices.length
+        ? Optional.of(choices[number - 1])
+        : Optional.empty();
   }
 }

@@ -9,7 +9,7 @@ import closehand.interview.Prompt;
 import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
 import closehand.report.Consultation;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -24,12 +24,13 @@ public final class LineFace {
   private final Console console;
   private final Desk desk;
   private final Asides asides;
-  private final Set<String> noticed = new HashSet<>();
+  private final Notices notices;
   private final Source source = new Source();
   private Interview interview;
   private Consultation consultation;
   private Optional<String> shownQuestion = Optional.empty();
   private boolean changed;
+  private boolean answeringAgain;
 
   /** How a run ended. */
   public enum Ending {
@@ -39,7 +40,9 @@ public final class LineFace {
     LEFT,
     /** A stop ended the session. */
     STOPPED,
-    /** Consent was not given or taken back and the case was deleted. */
+    /** Consent was not given or was taken back; nothing more is written. */
+    NO_CONSENT,
+    /** Consent was not given or was taken back, and the case was deleted. */
     DELETED,
     /** The input ended before the questions did. */
     INPUT_ENDED,
@@ -52,6 +55,7 @@ public final class LineFace {
     this.console = console;
     this.desk = desk;
     this.asides = new Asides(console);
+    this.notices = new Notices(console);
     this.interview = interview;
     this.consultation = desk.consult(interview);
   }
@@ -65,11 +69,15 @@ public final class LineFace {
   public Ending run() {
     takeIn(false);
     while (true) {
-      if (sayNotices()) {
-        return endAfterStop();
+      Optional<Prompt> prompt = interview.current();
+      if (notices.say(consultation, prompt) && !answeringAgain) {
+        Optional<Ending> ending = afterStop();
+        if (ending.isPresent()) {
+          return ending.get();
+        }
+        prompt = interview.current();
       }
       sayPassedOver();
-      Optional<Prompt> prompt = interview.current();
       if (prompt.isEmpty()) {
         return finish();
       }
@@ -113,6 +121,7 @@ public final class LineFace {
     if (typed instanceof Typed.Nothing) {
       if (prompt.earlier().isPresent()) {
         send(new Message.Onward());
+        interview.refusal().ifPresent(console::say);
       } else if (!console.scripted()) {
         console.say("Nothing was typed. l puts this question off, h lists what you can do.");
       }
@@ -141,6 +150,7 @@ public final class LineFace {
         return refuse(interview.refusal().get());
       }
     }
+    asides.noted(prompt, values);
     takeIn(true);
     return Optional.empty();
   }
@@ -237,50 +247,56 @@ public final class LineFace {
       changed = false;
     }
     if (aloud) {
+      answeringAgain = false;
       console.lines(consultation.quietLine());
     }
   }
 
-  private boolean sayNotices() {
-    Set<String> standing = new HashSet<>();
-    boolean ends = false;
-    for (Consultation.Notice notice : consultation.notices()) {
-      standing.add(notice.code());
-      ends |= notice.endsSession();
-      if (noticed.add(notice.code())) {
-        console.gap();
-        console.lines(notice.lines());
-        if (!console.scripted()) {
-          console.ask("Press Enter when you have read this. ");
-        }
-        shownQuestion = Optional.empty();
-      }
-    }
-    noticed.retainAll(standing);
-    return ends;
-  }
-
-  private Ending endAfterStop() {
-    boolean consent =
-        consultation.notices().stream()
-            .anyMatch(n -> n.endsSession() && n.code().equals(Lowering.CONSENT));
-    if (consent) {
+  /** After a stop that ends the session: ended, unless it was a slip or a clinician lowers it. */
+  private Optional<Ending> afterStop() {
+    boolean consent = notices.consentStands(consultation);
+    while (true) {
       console.say(
-          "Type delete to remove everything kept so far, or press Enter to leave it as it is.");
-      Optional<String> line = console.ask("> ");
-      if (line.map(l -> l.strip().equalsIgnoreCase("delete")).orElse(false)) {
+          consent
+              ? "Nothing more is written down. Type delete to remove everything kept so far, b if this was a slip,"
+                  + " or press Enter to end."
+              : "Press Enter to end the session. If this was a slip or has changed, type b to answer again."
+                  + " A clinician can type c.");
+      String typed = console.ask("> ").map(String::strip).orElse("");
+      if (typed.isEmpty()) {
+        console.say("The session ends here.");
+        return Optional.of(consent ? Ending.NO_CONSENT : Ending.STOPPED);
+      }
+      if (consent && typed.equalsIgnoreCase("delete")) {
         desk.delete().forEach(console::say);
-        return Ending.DELETED;
+        return Optional.of(Ending.DELETED);
+      }
+      if (typed.equalsIgnoreCase("b")) {
+        notices.question(consultation).ifPresent(fact -> send(new Message.JumpTo(fact)));
+        answeringAgain = true;
+        shownQuestion = Optional.empty();
+        return Optional.empty();
+      }
+      if (typed.equalsIgnoreCase("a")) {
+        Sitting.change(console, interview).ifPresent(this::send);
+        takeIn(false);
+      } else if (typed.equalsIgnoreCase("c")) {
+        lower();
+        if (consultation.notices().stream().noneMatch(Consultation.Notice::endsSession)) {
+          return Optional.empty();
+        }
       }
     }
-    console.say("The session ends here. You can open this case again later.");
-    return Ending.STOPPED;
   }
 
+  /** What was passed over, each question once with its reason. */
   private void sayPassedOver() {
+    Set<String> said = new LinkedHashSet<>();
     for (StillOpen open : interview.passedOver()) {
       String name = open.question().shortName().orElse(open.question().id());
-      console.say("Left open: " + name + ". " + open.because());
+      if (said.add(open.question().id())) {
+        console.say("Left open: " + name + ". " + open.because());
+      }
     }
   }
 

@@ -21,7 +21,7 @@ final class CautionLines {
   /** Stops in full, then what to take care of, then what is good to know. */
   static List<Piece> of(PageInput input) {
     List<Piece> pieces = new ArrayList<>();
-    input.together().stops().forEach(stop -> pieces.addAll(StopNotice.pieces(stop)));
+    pieces.addAll(StopNotice.all(input));
     List<Piece> care = care(input);
     if (!care.isEmpty()) {
       pieces.add(new Heading("Take care"));

@@ -44,8 +44,8 @@ final class CautionText {
     }
     String action = caution.actions().get(0);
     String telling = start(warning) + " " + action;
-    String short_ = titled(warning) + action;
-    return lines(telling) <= lines(short_) ? telling : short_;
+    String brief = titled(warning) + action;
+    return lines(telling) <= lines(brief) ? telling : brief;
   }
 
   private static String start(Warning warning) {

@@ -2,6 +2,7 @@ package closehand.report;
 
 import closehand.bank.FactType;
 import closehand.bank.Field;
+import closehand.bank.Option;
 import closehand.bank.Questionnaire;
 import closehand.interview.Value;
 import closehand.interview.Wording;
@@ -39,7 +40,11 @@ public record Change(String fact, String whatWouldBe, Standing.Status becomes) {
     }
     To.Picked picked = (To.Picked) to;
     String name = Wording.of(type, new Value.Code(picked.code()));
-    return picked.picked() ? name + " as well" : "without " + name;
+    if (!picked.picked()) {
+      return "without " + name;
+    }
+    boolean alone = type.option(picked.code()).filter(Option::exclusive).isPresent();
+    return alone ? name : name + " as well";
   }
 
   private static String range(FactType type, To.Between between) {

@@ -1,22 +1,25 @@
 package closehand.report;
 
-import closehand.bank.Questionnaire;
+import closehand.bank.Question;
 import closehand.rules.Standing;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** What would change a suggestion, in words. */
 final class ChangeWords {
+  /** The safety weight of questions that may stop everything. */
+  private static final int GATE = 3;
+
   private ChangeWords() {}
 
-  /**
-   * The line "This would change if: ..." with at most so many answers; empty where nothing is
-   * known.
-   */
-  static String line(Questionnaire questionnaire, List<Change> changes, int most, Glyphs glyphs) {
+  /** The line "This would change if: ..." with at most so many answers; empty if there are none. */
+  static String line(PageInput input, Standing standing, int most, Glyphs glyphs) {
     List<String> parts = new ArrayList<>();
-    for (Change change : changes.subList(0, Math.min(most, changes.size()))) {
-      String label = Phrases.bare(Labels.of(questionnaire, change.fact()));
+    for (Change change : telling(input, standing, most)) {
+      String label = Phrases.bare(Labels.of(input.bank().questionnaire(), change.fact()));
       parts.add(
           "your answer to "
               + glyphs.quoted(label)
@@ -29,17 +32,53 @@ final class ChangeWords {
     return parts.isEmpty() ? "" : "This would change if: " + String.join("; or if ", parts) + ".";
   }
 
-  /** The first change in a few words, for the player; empty where nothing is known. */
-  static String brief(Questionnaire questionnaire, List<Change> changes, Glyphs glyphs) {
-    if (changes.isEmpty()) {
-      return "";
+  /** The most telling change in a few words, for the player; empty where nothing is known. */
+  static String brief(PageInput input, Standing standing, Glyphs glyphs) {
+    for (Change change : telling(input, standing, 1)) {
+      return "This would change if: "
+          + Phrases.lower(Phrases.bare(Labels.brief(input.bank().questionnaire(), change.fact())))
+          + " was "
+          + glyphs.quoted(Phrases.bare(change.whatWouldBe()))
+          + ".";
     }
-    Change change = changes.get(0);
-    return "This would change if: "
-        + Phrases.lower(Phrases.bare(Labels.brief(questionnaire, change.fact())))
-        + " was "
-        + glyphs.quoted(Phrases.bare(change.whatWouldBe()))
-        + ".";
+    return "";
+  }
+
+  /**
+   * Changes of answers that the reasons rest on, then of others, then of safety questions (which
+   * would change nearly everything); one a question.
+   */
+  static List<Change> telling(PageInput input, Standing standing, int most) {
+    Set<String> behindReasons = new HashSet<>();
+    standing.inFavour().forEach(f -> behindReasons.addAll(f.supportedBy()));
+    standing.against().forEach(f -> behindReasons.addAll(f.supportedBy()));
+    Set<String> questions = new HashSet<>();
+    List<Change> changes = new ArrayList<>();
+    for (Rank rank : Rank.values()) {
+      for (Change change : input.changesOf(standing.approach().id())) {
+        Question question = input.bank().questionnaire().questionOf(change.fact()).orElse(null);
+        boolean here = rank(question, behindReasons.contains(change.fact())) == rank;
+        if (here
+            && changes.size() < most
+            && questions.add(question == null ? change.fact() : question.id())) {
+          changes.add(change);
+        }
+      }
+    }
+    return changes;
+  }
+
+  private enum Rank {
+    BEHIND_REASONS,
+    OTHER,
+    SAFETY
+  }
+
+  private static Rank rank(@Nullable Question question, boolean behindReasons) {
+    if (question != null && question.safetyWeight() >= GATE) {
+      return Rank.SAFETY;
+    }
+    return behindReasons ? Rank.BEHIND_REASONS : Rank.OTHER;
   }
 
   private static String then(Standing.Status status) {

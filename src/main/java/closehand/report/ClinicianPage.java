@@ -9,7 +9,7 @@ public final class ClinicianPage {
 
   /** The pages as one text. */
   public static String of(PageInput input, Glyphs glyphs) {
-    List<Piece> pieces = new ArrayList<>(TitleLines.of("Game controls: for the clinician", input));
+    List<Piece> pieces = new ArrayList<>(TitleLines.of("Game controls, for the clinician", input));
     pieces.addAll(TitleLines.provisionalLine(input));
     pieces.addAll(WarningLines.of(input));
     pieces.addAll(LookAtLines.of(input));

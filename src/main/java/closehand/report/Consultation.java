@@ -9,7 +9,7 @@ import java.util.Set;
  *
  * @param quietLine what the answers so far point to and what is still open
  * @param holds kinds of task that must wait
- * @param notices stops that stand, strongest first
+ * @param notices stops that stand, strongest first, then other cautions of the class CARE
  * @param lowerable cautions that stand and that a clinician may lower
  * @param suggestions the suggestions as they stand, in full
  */
@@ -37,15 +37,24 @@ public record Consultation(
   }
 
   /**
-   * A stop that stands.
+   * A stop or caution that stands.
    *
    * @param code the caution's code
    * @param title a few words
+   * @param stops whether it is a stop
    * @param endsSession whether nothing may go on after it
+   * @param facts the facts it rests on
    * @param lines the whole notice, ready to print
    */
-  public record Notice(String code, String title, boolean endsSession, List<String> lines) {
+  public record Notice(
+      String code,
+      String title,
+      boolean stops,
+      boolean endsSession,
+      List<String> facts,
+      List<String> lines) {
     public Notice {
+      facts = List.copyOf(facts);
       lines = List.copyOf(lines);
     }
   }

@@ -18,7 +18,7 @@ final class EaseOffLines {
     List<String> own =
         Sayings.tellingFirst(input.together(), "stop").stream()
             .filter(s -> !s.startsWith("Ease off"))
-            .limit(room.sayings())
+            .limit(Math.max(1, room.sayings()))
             .toList();
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Gap());

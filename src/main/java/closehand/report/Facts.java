@@ -1,6 +1,7 @@
 package closehand.report;
 
 import closehand.bank.Bank;
+import closehand.bank.CautionClass;
 import closehand.bank.FactType;
 import closehand.bank.Field;
 import closehand.bank.Option;
@@ -8,18 +9,24 @@ import closehand.bank.Questionnaire;
 import closehand.interview.Answers;
 import closehand.interview.Value;
 import closehand.interview.Wording;
+import closehand.rules.Finding;
+import closehand.rules.Warning;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** The answers as the pages need them. */
 final class Facts {
+  private final Questionnaire questionnaire;
   private final Map<String, Field> fields;
   private final Answers answers;
 
   Facts(Questionnaire questionnaire, Answers answers) {
+    this.questionnaire = questionnaire;
     this.fields = questionnaire.fieldsByFact();
     this.answers = answers;
   }
@@ -66,6 +73,24 @@ final class Facts {
       type.option(code).filter(o -> !o.exclusive()).map(Option::display).ifPresent(words::add);
     }
     return words;
+  }
+
+  /**
+   * The parts of the body that a stop is about: what was picked in the questions behind it; empty
+   * where they have nothing to pick several of.
+   */
+  List<String> places(Warning stop) {
+    Set<String> places = new LinkedHashSet<>();
+    if (stop.cautionClass() == CautionClass.STOP_PART) {
+      for (Finding finding : stop.because()) {
+        for (String fact : finding.supportedBy()) {
+          questionnaire
+              .questionOf(fact)
+              .ifPresent(q -> q.fields().forEach(f -> places.addAll(picked(f.fact()))));
+        }
+      }
+    }
+    return List.copyOf(places);
   }
 
   /** The code of the kind of game in this place, from 1, if there is a game. */

@@ -50,11 +50,16 @@ final class FoundLines {
     String entry =
         onlyFirst(question, cells)
             ? name + (name.endsWith("?") ? " " : ": ") + cells.get(0).words()
-            : Phrases.sentence(name) + " " + Phrases.upper(Grid.sentence(cells));
+            : lead(name, cells) + Phrases.upper(Grid.sentence(cells));
     List<Piece> pieces = new ArrayList<>();
     pieces.add(Paragraph.item(Phrases.sentence(entry)));
     pieces.addAll(notes);
     return pieces;
+  }
+
+  /** The question's name, unless its first label says the same. */
+  private static String lead(String name, List<Grid.Cell> cells) {
+    return name.equalsIgnoreCase(cells.get(0).label()) ? "" : Phrases.sentence(name) + " ";
   }
 
   /** Whether the leading field alone has an answer, so that the question's name says it all. */

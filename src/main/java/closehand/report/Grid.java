@@ -35,11 +35,12 @@ final class Grid {
   static String row(List<String> labels) {
     StringBuilder row = new StringBuilder();
     String last = "";
+    String gap = labels.stream().anyMatch(l -> l.contains(", ")) ? " and " : ", ";
     for (String label : labels) {
-      String plain = Phrases.lower(withoutQuestionMark(label)).replace(": ", ", ");
+      String plain = Phrases.lower(withoutQuestionMark(label)).replace(": ", " ");
       String start = start(label);
       boolean same = !start.isEmpty() && start.equals(last);
-      row.append(row.isEmpty() ? "" : ", ").append(same ? plain.substring(start.length()) : plain);
+      row.append(row.isEmpty() ? "" : gap).append(same ? plain.substring(start.length()) : plain);
       last = start;
     }
     return row.toString();
@@ -49,7 +50,7 @@ final class Grid {
   private static String start(String label) {
     int colon = label.indexOf(": ");
     if (colon >= 0) {
-      return Phrases.lower(label.substring(0, colon)) + ", ";
+      return Phrases.lower(label.substring(0, colon)) + " ";
     }
     String plain = Phrases.lower(label);
     return SIDES.stream().filter(plain::startsWith).findFirst().orElse("");

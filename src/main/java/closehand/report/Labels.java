@@ -3,6 +3,9 @@ package closehand.report;
 import closehand.bank.Field;
 import closehand.bank.Question;
 import closehand.bank.Questionnaire;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -19,7 +22,7 @@ public final class Labels {
   public static String of(Question question, Field field) {
     return question.fields().size() == 1
         ? of(question)
-        : Phrases.bare(of(question)) + ", " + Phrases.lower(field.label());
+        : Phrases.bare(of(question)) + ", " + Phrases.lower(label(field));
   }
 
   /** The name of a fact; the fact id where the questionnaire does not have it. */
@@ -44,7 +47,30 @@ public final class Labels {
     boolean unique =
         field != null
             && fields.values().stream().filter(f -> f.label().equals(field.label())).count() == 1;
-    return field != null && several && unique ? field.label() : of(questionnaire, fact);
+    return field != null && several && unique ? label(field) : of(questionnaire, fact);
+  }
+
+  /**
+   * The names of facts in one sentence; where several are found out by one question, its name
+   * stands for them.
+   */
+  static String sentence(Questionnaire questionnaire, List<String> facts) {
+    Map<String, List<String>> byQuestion = new LinkedHashMap<>();
+    for (String fact : facts) {
+      byQuestion
+          .computeIfAbsent(ofQuestion(questionnaire, fact), q -> new ArrayList<>())
+          .add(Phrases.bare(of(questionnaire, fact)));
+    }
+    List<String> names = new ArrayList<>();
+    byQuestion.forEach(
+        (question, named) -> names.add(named.size() == 1 ? named.get(0) : Phrases.bare(question)));
+    return Phrases.sentence(String.join("; ", names));
+  }
+
+  /** A field's label without its question mark and with a comma for its colon. */
+  static String label(Field field) {
+    String label = field.label().replace(": ", ", ");
+    return label.endsWith("?") ? label.substring(0, label.length() - 1) : label;
   }
 
   /** The name of the question with this id, or of the one that finds out this fact. */

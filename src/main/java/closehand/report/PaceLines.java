@@ -36,7 +36,7 @@ final class PaceLines {
     sentences.addAll(new PaceLines(input).block(input.facts()));
     sentences.add(BREAKS);
     Sayings.tellingFirst(input.together(), "pace").stream()
-        .limit(room.sayings() - 1L)
+        .limit(Math.max(0, room.sayings() - 1))
         .forEach(sentences::add);
     return List.of(
         new Gap(), Paragraph.headed("How long, and when to pause.", String.join(" ", sentences)));

@@ -26,7 +26,7 @@ public final class PlayerPage {
 
   private static List<Piece> withheld(PageInput input, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Ideas for your game controls", input));
-    input.together().stops().forEach(stop -> pieces.addAll(StopNotice.pieces(stop)));
+    pieces.addAll(StopNotice.all(input));
     pieces.addAll(GoalLines.of(input, glyphs));
     pieces.add(new Heading("What to try"));
     pieces.add(

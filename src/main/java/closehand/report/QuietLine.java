@@ -3,7 +3,6 @@ package closehand.report;
 import closehand.bank.CautionClass;
 import closehand.rules.Advice;
 import closehand.rules.Standing;
-import closehand.rules.Warning;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -16,54 +15,48 @@ public final class QuietLine {
 
   /** At most two lines, each ended by a line feed. */
   public static String of(Advice advice, int openQuestions, Glyphs glyphs) {
+    if (advice.strongestStop().filter(s -> s == CautionClass.STOP_ALL).isPresent()) {
+      return fitting("STOP: ", stops(advice), " Please read the notice.", glyphs);
+    }
     String open =
         openQuestions == 0
             ? " Nothing is open."
             : " Still open: " + Phrases.count(openQuestions, "question") + ".";
-    List<String> names = names(advice);
+    if (advice.withheld()) {
+      return fitting("Suggestions wait for a medical review: ", stops(advice), open, glyphs);
+    }
+    if (advice.forReview()) {
+      return fitting("So far, for a clinician to review: ", ideas(advice), open, glyphs);
+    }
+    return fitting("So far: ", ideas(advice), open, glyphs);
+  }
+
+  /** As many of the names as fit; at least one, or "nothing yet". */
+  private static String fitting(String start, List<String> names, String end, Glyphs glyphs) {
     for (int shown = Math.min(MOST_NAMES, names.size()); shown > 0; shown--) {
-      String text = start(advice) + Phrases.listed(names.subList(0, shown)) + "." + open;
+      String text = start + Phrases.lower(Phrases.listed(names.subList(0, shown))) + "." + end;
       if (lines(text, glyphs).size() <= MOST_LINES) {
         return text(text, glyphs);
       }
     }
-    return text(nothing(advice) + open, glyphs);
+    return text(start + "nothing yet." + end, glyphs);
   }
 
-  private static String start(Advice advice) {
-    if (advice.strongestStop().filter(s -> s == CautionClass.STOP_ALL).isPresent()) {
-      return "STOP: ";
-    }
-    if (advice.withheld()) {
-      return "Suggestions wait for a medical review: ";
-    }
-    return advice.forReview() ? "So far, for a clinician to review: " : "So far: ";
+  /** Titles of the stops that hold everything up. */
+  private static List<String> stops(Advice advice) {
+    return advice.stops().stream()
+        .filter(s -> s.cautionClass().withholds())
+        .map(s -> Phrases.bare(s.caution().title()))
+        .toList();
   }
 
-  private static String nothing(Advice advice) {
-    return advice.withheld() ? "Suggestions wait for a medical review." : "So far: nothing yet.";
-  }
-
-  /** Titles of the stops while suggestions wait, otherwise the leading ideas. */
-  private static List<String> names(Advice advice) {
-    List<String> names = new ArrayList<>();
-    if (advice.withheld()) {
-      for (Warning stop : advice.stops()) {
-        if (stop.cautionClass().withholds()) {
-          names.add(Phrases.bare(stop.caution().title()));
-        }
-      }
-      return names;
-    }
+  /** The leading ideas by their short names; settings only where there is nothing else. */
+  private static List<String> ideas(Advice advice) {
     List<Standing> ideas = new ArrayList<>(advice.suggestions());
     if (ideas.size() > 1) {
       ideas.removeIf(s -> s.approach().family().equals(TryLines.SETTINGS));
     }
-    ideas.forEach(s -> names.add(s.approach().words().brief()));
-    if (!names.isEmpty()) {
-      names.set(0, Phrases.lower(names.get(0)));
-    }
-    return names;
+    return ideas.stream().map(s -> s.approach().words().brief()).toList();
   }
 
   private static List<String> lines(String text, Glyphs glyphs) {

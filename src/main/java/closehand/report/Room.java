@@ -30,7 +30,8 @@ record Room(
           new Room(4, 1, 1, 4, 2, 4, true),
           new Room(3, 1, 1, 4, 2, 3, true),
           new Room(3, 1, 0, 3, 1, 2, false),
-          new Room(2, 1, 0, 3, 1, 2, false));
+          new Room(2, 1, 0, 3, 1, 2, false),
+          new Room(2, 1, 0, 2, 0, 1, false));
 
   /**
    * The roomiest page that fits 66 lines; failing that, the roomiest that fits 80; failing that,

@@ -58,12 +58,17 @@ final class StandingLines {
     standing.ruledOutBy().forEach(f -> pieces.add(row("out ", f)));
     standing.inFavour().forEach(f -> pieces.add(row(signed(f, id), f)));
     standing.against().forEach(f -> pieces.add(row(signed(f, id), f)));
-    standing.mayBeRuledOutBy().forEach(f -> pieces.add(row("could rule it out: ", f)));
-    if (!standing.waitsFor().isEmpty() && standing.status() != Standing.Status.RULED_OUT) {
-      pieces.add(Paragraph.under(2, "Waits for: " + questions(input, standing.waitsFor()) + "."));
+    boolean open = standing.status() != Standing.Status.RULED_OUT;
+    if (open) {
+      standing.mayBeRuledOutBy().forEach(f -> pieces.add(row("could rule it out: ", f)));
     }
-    String change =
-        ChangeWords.line(input.bank().questionnaire(), input.changesOf(id), MOST_CHANGES, glyphs);
+    if (open && !standing.waitsFor().isEmpty()) {
+      pieces.add(
+          Paragraph.under(
+              2,
+              "Waits for: " + Labels.sentence(input.bank().questionnaire(), standing.waitsFor())));
+    }
+    String change = ChangeWords.line(input, standing, MOST_CHANGES, glyphs);
     if (!change.isEmpty()) {
       pieces.add(Paragraph.under(2, change));
     }
@@ -90,14 +95,5 @@ final class StandingLines {
             ? ""
             : " (" + standing.lowest() + " to " + standing.highest() + ")";
     return name + status + ", " + Phrases.count(standing.points(), "point") + range;
-  }
-
-  private static String questions(PageInput input, List<String> facts) {
-    List<String> names =
-        facts.stream()
-            .map(f -> Phrases.bare(Labels.of(input.bank().questionnaire(), f)))
-            .distinct()
-            .toList();
-    return String.join("; ", names);
   }
 }

@@ -15,11 +15,9 @@ final class StartLines {
     List<String> sentences = new ArrayList<>();
     String few = input.facts().is("cog.jobs", "3") ? "3" : "3 to 6";
     sentences.add("Choose the " + few + " actions you need most, and start with those.");
-    List<String> learn = Sayings.lastFirst(input.together(), "learn");
-    if (learn.isEmpty()) {
-      sentences.add(more(input));
-    }
-    learn.stream().limit(room.sayings()).forEach(sentences::add);
+    List<String> learn =
+        Sayings.lastFirst(input.together(), "learn").stream().limit(room.sayings()).toList();
+    sentences.addAll(learn.isEmpty() ? List.of(more(input)) : learn);
     sentences.add("Change one thing at a time, so that you can tell what helped.");
     sentences.add("Make the first try 10 to 15 minutes. The next day, check how you feel.");
     sentences.add(

@@ -22,15 +22,27 @@ public final class StopNotice {
   /** The notices of several stops as text, in the order given. */
   public static String of(List<Warning> stops, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>();
-    stops.forEach(stop -> pieces.addAll(pieces(stop)));
+    stops.forEach(stop -> pieces.addAll(pieces(stop, List.of())));
     return Sheet.text(pieces, glyphs);
   }
 
-  /** The notice of one stop. */
-  static List<Piece> pieces(Warning stop) {
+  /** The notices of all stops on a page that knows the answers, with the part of the body. */
+  static List<Piece> all(PageInput input) {
+    List<Piece> pieces = new ArrayList<>();
+    input
+        .together()
+        .stops()
+        .forEach(stop -> pieces.addAll(pieces(stop, input.facts().places(stop))));
+    return pieces;
+  }
+
+  private static List<Piece> pieces(Warning stop, List<String> places) {
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Heading(opening(stop.cautionClass()) + stop.caution().title()));
     pieces.add(Paragraph.of(stop.caution().message()));
+    if (!places.isEmpty()) {
+      pieces.add(Paragraph.of("Where: " + Phrases.lower(Phrases.listed(places)) + "."));
+    }
     int place = 0;
     for (String action : stop.caution().actions()) {
       pieces.add(Paragraph.numbered(++place, action));

@@ -5,7 +5,9 @@ import closehand.rules.Finding;
 import closehand.rules.Standing;
 import closehand.rules.Warning;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /** Advice as text: cautions first, then what to try and why, and what not and why not. */
 public final class SuggestionText {
@@ -18,7 +20,7 @@ public final class SuggestionText {
   /** The advice as text. */
   public static String of(PageInput input, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>();
-    input.together().stops().forEach(stop -> pieces.addAll(StopNotice.pieces(stop)));
+    pieces.addAll(StopNotice.all(input));
     boolean ended =
         input.together().strongestStop().filter(s -> s == CautionClass.STOP_ALL).isPresent();
     if (!ended) {
@@ -37,10 +39,11 @@ public final class SuggestionText {
     for (Warning open : input.together().notCleared()) {
       pieces.add(Paragraph.item("Not cleared yet: " + Phrases.sentence(open.caution().title())));
     }
+    Set<String> said = new HashSet<>();
     for (Warning warning : input.together().cautions()) {
       pieces.add(
           Paragraph.item(
-              warning.caution().message()
+              CautionText.full(warning, 1, said)
                   + " ["
                   + warning.cautionClass().code()
                   + " "
@@ -70,8 +73,7 @@ public final class SuggestionText {
       String id = idea.approach().id();
       add(pieces, "Suggested because: ", idea.inFavour(), id);
       add(pieces, "Against it: ", idea.against(), id);
-      String change =
-          ChangeWords.line(input.bank().questionnaire(), input.changesOf(id), MOST_CHANGES, glyphs);
+      String change = ChangeWords.line(input, idea, MOST_CHANGES, glyphs);
       if (!change.isEmpty()) {
         pieces.add(Paragraph.under(INDENT, change));
       }
@@ -116,17 +118,11 @@ public final class SuggestionText {
   private static List<Piece> undecided(PageInput input) {
     List<Piece> pieces = new ArrayList<>();
     for (Standing open : input.together().with(Standing.Status.UNDECIDED)) {
-      List<String> questions =
-          open.waitsFor().stream()
-              .map(f -> Phrases.bare(Labels.of(input.bank().questionnaire(), f)))
-              .distinct()
-              .toList();
       pieces.add(
           Paragraph.item(
               open.approach().words().brief()
                   + ", waits for: "
-                  + String.join("; ", questions)
-                  + "."));
+                  + Labels.sentence(input.bank().questionnaire(), open.waitsFor())));
     }
     if (!pieces.isEmpty()) {
       pieces.add(0, new Heading("Undecided"));

@@ -41,6 +41,9 @@ final class TryLines {
             input.together().forReview()
                 ? "Draft for a clinician to review: what to try, in this order"
                 : "What to try, in this order"));
+    if (input.together().forReview()) {
+      pieces.add(Paragraph.of("Show this page to a clinician before you try any of it."));
+    }
     if (ideas.isEmpty()) {
       pieces.add(
           Paragraph.of("Nothing yet. The answers so far do not point to one way of playing."));
@@ -68,7 +71,7 @@ final class TryLines {
     under(
         reasons("Suggested because: ", idea.inFavour(), approach),
         reasons("Against it: ", idea.against(), approach),
-        ChangeWords.brief(input.bank().questionnaire(), input.changesOf(approach.id()), glyphs));
+        ChangeWords.brief(input, idea, glyphs));
     under(
         words.borrow(),
         KitWords.effortAndCost(input.bank(), approach),

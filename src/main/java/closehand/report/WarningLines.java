@@ -29,7 +29,7 @@ final class WarningLines {
     List<Piece> pieces = new ArrayList<>();
     Caution caution = warning.caution();
     String code = warning.cautionClass().code() + " " + caution.code() + ": ";
-    pieces.add(Paragraph.item(code + words(caution)));
+    pieces.add(Paragraph.item(code + words(warning)));
     pieces.addAll(BasisWords.items(2, warning.because()));
     if (warning.cautionClass().stops()) {
       pieces.add(Paragraph.under(2, "The player reads: " + String.join(" ", caution.actions())));
@@ -37,12 +37,14 @@ final class WarningLines {
     return pieces;
   }
 
-  private static String words(Caution caution) {
+  private static String words(Warning warning) {
+    Caution caution = warning.caution();
     String title = Phrases.sentence(caution.title()) + " ";
     if (!caution.clinician().isEmpty()) {
       return title + caution.clinician();
     }
-    return (CautionText.saysTheSame(caution) ? "" : title) + caution.message();
+    boolean again = !warning.cautionClass().stops() && CautionText.saysTheSame(caution);
+    return (again ? "" : title) + caution.message();
   }
 
   private static List<Piece> lowered(PageInput input) {
@@ -69,11 +71,6 @@ final class WarningLines {
   private static List<Piece> notCleared(PageInput input) {
     List<Piece> pieces = new ArrayList<>();
     for (Warning open : input.together().notCleared()) {
-      List<String> questions =
-          open.waitsFor().stream()
-              .map(f -> Phrases.bare(Labels.of(input.bank().questionnaire(), f)))
-              .distinct()
-              .toList();
       pieces.add(
           Paragraph.item(
               "Not cleared: "
@@ -81,8 +78,7 @@ final class WarningLines {
                   + " "
                   + Phrases.bare(open.caution().title())
                   + ". Waits for: "
-                  + String.join("; ", questions)
-                  + "."));
+                  + Labels.sentence(input.bank().questionnaire(), open.waitsFor())));
     }
     return pieces;
   }

@@ -16,6 +16,7 @@ import java.util.OptionalInt;
  * @param spanSlot where its least and greatest possible value are kept, when a difference needs
  *     them
  * @param unknownIsUnsure whether "don't know" counts as the answer "unsure"
+ * @param gate whether its question is one of those that can stop something
  */
 record Asked(
     int order,
@@ -24,7 +25,8 @@ record Asked(
     int slot,
     int howSlot,
     OptionalInt spanSlot,
-    boolean unknownIsUnsure) {
+    boolean unknownIsUnsure,
+    boolean gate) {
 
   /** The answer that "don't know" counts as on a question that may stop the session. */
   static final String UNSURE = "unsure";

@@ -59,15 +59,24 @@ final class BaseStates {
 
   private static void putAbsent(Asked asked, Answer.Reason reason, long[] base) {
     switch (reason) {
-      case UNKNOWN -> {
-        base[asked.howSlot()] = How.state(How.NOT_KNOWN);
-        if (asked.unknownIsUnsure()) {
-          asked.put(unsure(asked), base);
-        }
-      }
+      case UNKNOWN -> putUnknown(asked, base);
       case DECLINED -> base[asked.howSlot()] = How.state(How.DECLINED);
       case LATER -> base[asked.howSlot()] = How.state(How.LATER);
-      case NOT_APPLICABLE -> asked.setNotApplicable(base);
+      case NOT_APPLICABLE -> {
+        if (asked.gate()) {
+          // A warning sign cannot fail to apply; whoever says so leaves it open.
+          putUnknown(asked, base);
+        } else {
+          asked.setNotApplicable(base);
+        }
+      }
+    }
+  }
+
+  private static void putUnknown(Asked asked, long[] base) {
+    base[asked.howSlot()] = How.state(How.NOT_KNOWN);
+    if (asked.unknownIsUnsure()) {
+      asked.put(unsure(asked), base);
     }
   }
 

@@ -112,7 +112,7 @@ final class FactTable {
         field.type() instanceof FactType.Amount && differenceInputs.contains(field.fact());
     OptionalInt span = spanned ? OptionalInt.of(how + 1) : OptionalInt.empty();
     boolean unsure = gate && field.type().option(Asked.UNSURE).isPresent();
-    Asked place = new Asked(asked.size(), field, shape, size, how, span, unsure);
+    Asked place = new Asked(asked.size(), field, shape, size, how, span, unsure, gate);
     size = how + (spanned ? 3 : 1);
     return place;
   }

@@ -2,7 +2,6 @@ package closehand.rules;
 
 import closehand.bank.Bank;
 import closehand.bank.CautionClass;
-import closehand.bank.Rule;
 import closehand.bank.TaskKind;
 import closehand.interview.Answers;
 import java.util.ArrayList;
@@ -122,7 +121,7 @@ public final class RuleBook {
         warnings.lowered(),
         withheld,
         reckoning.tally().partStopped() && !withheld,
-        notCleared.isEmpty() && new Firmness(reckoning, ranking).firm(),
+        !withheld && notCleared.isEmpty() && new Firmness(reckoning, ranking).firm(),
         holds(reckoning),
         reckoning.findings());
   }
@@ -131,11 +130,7 @@ public final class RuleBook {
     Set<TaskKind> holds = EnumSet.noneOf(TaskKind.class);
     for (Finding finding : reckoning.findings()) {
       if (finding.outcome() == Outcome.TRUE) {
-        Rule.Effects effects = finding.rule().effects();
-        holds.addAll(effects.holds());
-        if (effects.cautions().stream().anyMatch(c -> c.cautionClass().withholds())) {
-          holds.addAll(EnumSet.allOf(TaskKind.class));
-        }
+        holds.addAll(Holds.of(finding.rule()));
       }
     }
     return holds;

@@ -117,7 +117,7 @@ final class Warnings {
       throw new IllegalArgumentException("no such caution: " + code);
     }
     return new Warning(
-        caution,
+        caution.as(gathered.strongest),
         gathered.strongest,
         gathered.rules.stream().map(reckoning::finding).toList(),
         reckoning.waitsOf(gathered.rules));

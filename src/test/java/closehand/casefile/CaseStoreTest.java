@@ -234,6 +234,28 @@ class CaseStoreTest {
   }
 
   @Test
+  void aCopiedOrForeignCaseNeverReplacesAnother() throws IOException {
+    store().save(with("mine"), FORM);
+    Path mine = store().path("heron-oak");
+    Files.copy(mine, folder().resolve("wren-elm.json"));
+    CaseFile copied = file(store().open("wren-elm", FORM));
+    assertEquals("wren-elm", copied.saved().name());
+    assertEquals("other-name", copied.warnings().get(0).code());
+
+    Path foreign = Files.copy(mine, temp.resolve("heron-oak.json"));
+    assertEquals("heron-oak-2", file(store().open(foreign, FORM)).saved().name());
+    Files.writeString(foreign, Files.readString(mine).replace("heron-oak", "../../x"));
+    assertTrue(CaseName.isLawful(file(store().open(foreign, FORM)).saved().name()));
+    store().delete("heron-oak");
+    Files.writeString(foreign, Files.readString(folder().resolve("wren-elm.json")));
+    assertEquals("heron-oak", file(store().open(foreign, FORM)).saved().name());
+  }
+
+  private static CaseFile file(CaseStore.Opened opened) {
+    return assertInstanceOf(CaseStore.Opened.Case.class, opened).file();
+  }
+
+  @Test
   void aPathNeverLeadsOutOfTheFolder() {
     for (String name : List.of("", "-a", "a/b", "..", "a.b", "A", "a b", "x".repeat(65))) {
       assertThrows(IllegalArgumentException.class, () -> store().path(name), name);

@@ -61,7 +61,7 @@ public final class Dice {
     List<String> codes = new ArrayList<>();
     for (Option option : options) {
       boolean also = !sure.exclusive() && !option.exclusive() && oneIn(3);
-      if (option == sure || also) {
+      if (option.equals(sure) || also) {
         codes.add(option.code());
       }
     }

@@ -46,6 +46,7 @@ class FlatAnswersTest {
                   "C-NECK",
                   List.of(CautionClass.STOP_PART),
                   true,
+                  true,
                   "Neck",
                   "Neck.",
                   List.of(),
@@ -113,7 +114,7 @@ class FlatAnswersTest {
     assertEquals(Optional.of(new Value.Code("5")), read("steady", text("5")));
     assertEquals(Optional.of(new Value.Code("more")), read("steady", number(24)));
     refuse(
-        "steady", number(6), "[unknown-value] \"6\" is not an answer of \"steady\" (0, 5, more).");
+        "steady", number(6), "[unknown-value] This is not an answer of \"steady\" (0, 5, more).");
   }
 
   @Test
@@ -160,7 +161,7 @@ class FlatAnswersTest {
     refuse(
         "side",
         text("lefd"),
-        "[unknown-value] \"lefd\" is not an answer of \"side\" (left, right)."
+        "[unknown-value] This is not an answer of \"side\" (left, right)."
             + " Did you mean \"left\"?");
     refuse(
         "grip",

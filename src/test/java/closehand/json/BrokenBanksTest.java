@@ -23,7 +23,7 @@ class BrokenBanksTest {
   @Test
   void theTinyBankIsSound() throws IOException {
     FixtureBank tiny = new FixtureBank(FixtureBank.TINY);
-    assertEquals(List.of(), BankInspection.inspect(tiny));
+    assertEquals(List.of(), BankInspection.of(tiny).problems());
     Bank bank = BankReader.read(tiny, BankReader.Extent.WHOLE).bank().orElseThrow();
     assertEquals(4, bank.approaches().size());
     assertEquals(7, bank.rules().size());
@@ -42,6 +42,6 @@ class BrokenBanksTest {
 
   private static void findings(Path folder) throws IOException {
     Golden.assertMatches(
-        folder.resolve("expected.txt"), BankInspection.inspect(new FixtureBank(folder)));
+        folder.resolve("expected.txt"), BankInspection.of(new FixtureBank(folder)).problems());
   }
 }

@@ -10,14 +10,10 @@ import closehand.interview.Answers;
 import closehand.rules.Advice;
 import closehand.rules.RuleBook;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -26,14 +22,14 @@ import org.junit.jupiter.api.Test;
  * <p>{@code -Ddamage.runs} and {@code -Ddamage.seed} ask for a longer or another session.
  */
 class DamagedBankTest {
-  private static final int RUNS = Integer.getInteger("damage.runs", 1500);
+  private static final int RUNS = Integer.getInteger("damage.runs", 1200);
   private static final long SEED = Long.getLong("damage.seed", 1);
   private static final Path FOLDER =
       Path.of(System.getProperty("damage.bank", FixtureBank.TINY.toString()));
 
   @Test
   void endsInFindingsOrInAWorkingBank() throws IOException {
-    Map<String, byte[]> files = files();
+    Map<String, byte[]> files = MemoryBank.of(FOLDER).files();
     List<String> names = files.keySet().stream().sorted().toList();
     int sound = 0;
     for (int run = 0; run < RUNS; run++) {
@@ -41,17 +37,18 @@ class DamagedBankTest {
       Map<String, byte[]> damaged = new HashMap<>(files);
       for (int times = 1 + mutation.next(2); times > 0; times--) {
         String name = names.get(mutation.next(names.size()));
-        damaged.put(name, mutation.damage(damaged.getOrDefault(name, new byte[0])));
+        byte[] donor = files.getOrDefault(names.get(mutation.next(names.size())), new byte[0]);
+        damaged.put(name, mutation.damage(damaged.getOrDefault(name, new byte[0]), donor));
       }
-      sound += inspect(new Memory(damaged), SEED + run) ? 1 : 0;
+      sound += inspect(new MemoryBank(damaged), SEED + run) ? 1 : 0;
     }
     assertTrue(sound > 0, "some damage is harmless, such as another word in a text");
     assertTrue(sound < RUNS / 2, "most damage is found; harmless: " + sound + " of " + RUNS);
   }
 
-  private static boolean inspect(Memory bank, long seed) throws IOException {
+  private static boolean inspect(MemoryBank bank, long seed) throws IOException {
     try {
-      List<Problem> problems = BankInspection.inspect(bank);
+      List<Problem> problems = BankInspection.of(bank).problems();
       problems.forEach(problem -> readable(problem, seed));
       if (problems.isEmpty()) {
         works(BankReader.read(bank, BankReader.Extent.FOR_USE).bank().orElseThrow());
@@ -75,30 +72,5 @@ class DamagedBankTest {
     assertTrue(problem.what().endsWith("."), "seed " + seed + ": a whole sentence: " + text);
     assertTrue(
         !problem.code().equals("too-fine") || text.contains("cells"), "seed " + seed + ": " + text);
-  }
-
-  private static Map<String, byte[]> files() throws IOException {
-    List<Path> found = new ArrayList<>();
-    try (Stream<Path> walk = Files.walk(FOLDER)) {
-      walk.filter(Files::isRegularFile).forEach(found::add);
-    }
-    Map<String, byte[]> files = new HashMap<>();
-    for (Path path : found) {
-      files.put(FOLDER.relativize(path).toString().replace('\\', '/'), Files.readAllBytes(path));
-    }
-    return files;
-  }
-
-  /** A bank in memory. */
-  private record Memory(Map<String, byte[]> files) implements BankFiles {
-    @Override
-    public Optional<byte[]> bytes(String name) {
-      return Optional.ofNullable(files.get(name));
-    }
-
-    @Override
-    public String displayName(String name) {
-      return name;
-    }
   }
 }

@@ -51,7 +51,11 @@ class EnablementReferenceTest {
         CoreForm.json(MatrixForm.text(), problems)
             .flatMap(v -> QuestionnaireReader.read(v, problems));
     // This form has no help texts, and prefixes where a bank has none.
-    problems.removeIf(p -> p.code().equals("missing") || p.code().equals("unknown-key"));
+    problems.removeIf(
+        p ->
+            p.code().equals("missing")
+                || p.code().equals("missing-help")
+                || p.code().equals("unknown-key"));
     assertEquals(List.of(), problems);
     return form.orElseThrow();
   }

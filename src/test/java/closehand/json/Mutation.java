@@ -60,24 +60,29 @@ final class Mutation {
     return (int) Long.remainderUnsigned(z ^ (z >>> 31), bound);
   }
 
-  /** A damaged copy. */
-  byte[] damage(byte[] file) {
+  /**
+   * A damaged copy.
+   *
+   * @param donor another file, whose values may be put into this one
+   */
+  byte[] damage(byte[] file, byte[] donor) {
     byte[] damaged = file;
+    boolean bytes = next(3) == 0;
     for (int times = 1 + next(3); times > 0; times--) {
-      damaged = damaged.length == 0 ? damaged : once(damaged);
+      damaged = damaged.length == 0 ? damaged : once(damaged, donor, bytes);
     }
     return damaged;
   }
 
-  private byte[] once(byte[] file) {
+  private byte[] once(byte[] file, byte[] donor, boolean bytes) {
     int at = next(file.length);
-    return switch (next(10)) {
+    return switch (bytes ? next(5) : 5) {
       case 0 -> flip(file, at);
       case 1 -> splice(file, at, Math.min(file.length, at + 1 + next(4)), new byte[0]);
       case 2 -> splice(file, at, at, new byte[] {(byte) next(256)});
       case 3 -> Arrays.copyOf(file, at);
       case 4 -> line(file, at);
-      default -> swap(file);
+      default -> swap(file, next(3) == 0 ? donor : file);
     };
   }
 
@@ -102,16 +107,17 @@ final class Mutation {
   }
 
   /** Puts one value in the place of another. */
-  private byte[] swap(byte[] file) {
+  private byte[] swap(byte[] file, byte[] donor) {
     List<int[]> values = values(file);
-    if (values.isEmpty()) {
+    List<int[]> others = values(donor);
+    if (values.isEmpty() || others.isEmpty()) {
       return file;
     }
     int[] gone = values.get(next(values.size()));
-    int[] other = values.get(next(values.size()));
+    int[] other = others.get(next(others.size()));
     byte[] instead =
-        next(2) == 0
-            ? Arrays.copyOfRange(file, other[0], other[1])
+        next(3) != 0
+            ? Arrays.copyOfRange(donor, other[0], other[1])
             : STRANGE[next(STRANGE.length)].getBytes(StandardCharsets.UTF_8);
     return splice(file, gone[0], gone[1], instead);
   }

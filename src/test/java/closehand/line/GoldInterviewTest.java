@@ -109,7 +109,12 @@ class GoldInterviewTest {
               s ->
                   notices.add(
                       new Consultation.Notice(
-                          s.caution().code(), s.caution().title(), false, List.of("STOP"))));
+                          s.caution().code(),
+                          s.caution().title(),
+                          true,
+                          false,
+                          List.of(),
+                          List.of("STOP"))));
       return new Consultation(
           List.of(QuietLine.of(advice, interview.open().size(), Glyphs.ASCII).strip().split("\n")),
           advice.holds(),

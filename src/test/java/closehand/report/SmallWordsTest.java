@@ -49,4 +49,44 @@ class SmallWordsTest {
                 new Grid.Cell("Left ring finger", "A light key"),
                 new Grid.Cell("Right thumb", "A light key"))));
   }
+
+  @Test
+  void whatSeveralLabelsBeginWithIsSaidOnce() {
+    assertEquals(
+        "left hand main button, wheel: Thumb; right hand wheel: Ring finger",
+        Grid.sentence(
+            List.of(
+                new Grid.Cell("Left hand: main button", "Thumb"),
+                new Grid.Cell("Left hand: wheel", "Thumb"),
+                new Grid.Cell("Right hand: wheel", "Ring finger"))));
+    assertEquals("head turn, head back: No", Grid.row(List.of("Head turn", "Head back")) + ": No");
+    assertEquals(
+        "pain now, 0 to 10 and pain later, 0 to 10",
+        Grid.row(List.of("Pain now, 0 to 10", "Pain later, 0 to 10")));
+  }
+
+  @Test
+  void sentencesThatDifferInOnePlaceBecomeOne() {
+    assertEquals(
+        List.of("Rest your left thumb, index finger and right thumb today."),
+        Merged.sentences(
+            List.of(
+                "Rest your left thumb today.",
+                "Rest your left index finger today.",
+                "Rest your right thumb today.")));
+    assertEquals(
+        List.of("Your left and right side does not press."),
+        Merged.sentences(
+            List.of("Your left side does not press.", "Your right side does not press.")));
+  }
+
+  @Test
+  void sentencesThatDifferMoreStayApart() {
+    List<String> two = List.of("Rest your left thumb.", "Move your head.");
+    assertEquals(two, Merged.sentences(two));
+    assertEquals(List.of("One."), Merged.sentences(List.of("One.", "One.")));
+    assertEquals(
+        List.of("Rest your thumb.", "Rest your thumb. Really."),
+        Merged.sentences(List.of("Rest your thumb.", "Rest your thumb. Really.")));
+  }
 }

@@ -164,7 +164,16 @@ final class TestBank {
     for (String code : codes) {
       cautions.add(
           new Caution(
-              code, List.of(CautionClass.values()), true, code, code, List.of(), "", "", HERE));
+              code,
+              List.of(CautionClass.values()),
+              true,
+              true,
+              code,
+              code,
+              List.of(),
+              "",
+              "",
+              HERE));
     }
     return this;
   }

@@ -1,0 +1,48 @@
+package closehand.cli;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Map;
+
+/**
+ * A small world for one run of the program: what is typed, what comes out, and a clock that stands.
+ */
+final class World {
+  private final ByteArrayOutputStream output = new ByteArrayOutputStream();
+  private final ByteArrayOutputStream error = new ByteArrayOutputStream();
+  private int code;
+
+  /** Runs the program once with these words typed at standard input. */
+  static World run(String typed, String... arguments) {
+    World world = new World();
+    world.code =
+        Closehand.run(
+            arguments,
+            new Surroundings(
+                new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
+                new PrintStream(world.output, true, StandardCharsets.UTF_8),
+                new PrintStream(world.error, true, StandardCharsets.UTF_8),
+                Map.of(),
+                Clock.fixed(Instant.parse("2026-11-25T10:00:00Z"), ZoneOffset.UTC),
+                false,
+                StandardCharsets.UTF_8));
+    return world;
+  }
+
+  int code() {
+    return code;
+  }
+
+  String output() {
+    return output.toString(StandardCharsets.UTF_8);
+  }
+
+  String error() {
+    return error.toString(StandardCharsets.UTF_8);
+  }
+}

@@ -1,0 +1,91 @@
+package closehand.report;
+
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.junit.jupiter.api.Test;
+
+/** How long to play comes from answers and cautions, and the page says from which. */
+class PaceTest {
+  private static void assertSays(String sentence, Story story) {
+    String page = PlayerPage.of(story.input(), Glyphs.ASCII).replaceAll("\\s+", " ");
+    assertTrue(page.contains(sentence), () -> "<" + sentence + "> in " + page);
+  }
+
+  @Test
+  void withoutACautionTheComfortableTimeCounts() {
+    assertSays(
+        "You can play about 40 minutes before you want a rest. So stop by then, or sooner if it"
+            + " hurts.",
+        Story.player().counts("end.minutes", 40));
+  }
+
+  @Test
+  void tirednessMeansTwoThirdsAndAsMuchRest() {
+    assertSays(
+        "You can play about 30 minutes before you want a rest, and you tire within a session. So"
+            + " play 20 minutes (two thirds), then rest for as long.",
+        Story.player().counts("end.minutes", 30).cares(SmallBank.TIRES));
+  }
+
+  @Test
+  void painThatSettlesLateMeansAThirdToAHalfLess() {
+    assertSays(
+        "So for now play 20 to 25 minutes (a third to a half less), then rest.",
+        Story.player().counts("end.minutes", 40).cares(SmallBank.PAIN));
+  }
+
+  @Test
+  void painCountsMoreThanTiredness() {
+    assertSays(
+        "and you tire within a session, and your pain takes long to settle. So for now play 20 to"
+            + " 25 minutes",
+        Story.player().counts("end.minutes", 40).cares(SmallBank.PAIN).cares(SmallBank.TIRES));
+  }
+
+  @Test
+  void whereOverdoingCostsDaysTheLimitIsNotTheGoal() {
+    Story story = Story.player().counts("end.minutes", 30).cares(SmallBank.CRASH);
+    assertSays("So stop well before 30 minutes, also on a better day.", story);
+    assertSays("Add an action only when you feel ready.", story);
+    assertSays("So stop well before 20 minutes", story.cares(SmallBank.TIRES));
+  }
+
+  @Test
+  void aLongWishIsSplit() {
+    assertSays(
+        "Your good session of 90 minutes then needs rests in between.",
+        Story.player().counts("end.minutes", 30).counts("goal.sessionMin", 90));
+  }
+
+  @Test
+  void anUnknownTimeStartsSmall() {
+    assertSays("Begin with 10 to 15 minutes or less, then rest.", Story.player());
+    assertSays("Begin with 10 to 15 minutes or less", Story.player().counts("end.minutes", 0));
+  }
+
+  @Test
+  void aShortTimeNeverBecomesNothing() {
+    assertSays(
+        "So play 2 minutes (two thirds)",
+        Story.player().counts("end.minutes", 3).cares(SmallBank.TIRES));
+    assertSays(
+        "So for now play 1 minute (a third to a half less)",
+        Story.player().counts("end.minutes", 1).cares(SmallBank.PAIN));
+  }
+
+  @Test
+  void breaksAreAlwaysThere() {
+    assertSays(
+        "Pause for 30 seconds every 10 to 15 minutes. After 50 to 60 minutes at most, take 5 to 10"
+            + " minutes off.",
+        Story.player());
+  }
+
+  @Test
+  void fewJobsAreThreeWhenThePlayerSaysSo() {
+    assertSays("Choose the 3 actions you need most", Story.player().picks("cog.jobs", "3"));
+    assertSays("Choose the 3 to 6 actions you need most", Story.player().picks("cog.jobs", "6"));
+    assertFalse(PlayerPage.of(Story.player().input(), Glyphs.ASCII).contains("Choose the 3 a"));
+  }
+}
