@@ -23,7 +23,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class EnumerationTest {
   private static final List<String> TERMS =
-      List.of("largest", "smallest", "nested", "difference", "mixed", "count", "gated");
+      List.of("largest", "smallest", "nested", "difference", "mixed", "count", "gated", "gap");
 
   private static RuleBook book(String term) {
     TestBank bank = new TestBank().number("a", 0, 3).number("b", 0, 4);
@@ -35,6 +35,7 @@ class EnumerationTest {
     bank.computed("mixed", DIFFERENCE, "b", "least");
     bank.computed("count", COUNT, "m");
     bank.min("gated", "c", "a");
+    bank.computed("gap", DIFFERENCE, "c", "a");
     for (int threshold = -4; threshold <= 4; threshold++) {
       for (String operator : List.of("<", "<=", ">", ">=")) {
         bank.rule(operator + threshold, test(term, operator, threshold));
@@ -44,7 +45,8 @@ class EnumerationTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"largest", "smallest", "nested", "difference", "mixed", "count", "gated"})
+  @ValueSource(
+      strings = {"largest", "smallest", "nested", "difference", "mixed", "count", "gated", "gap"})
   void matchesEveryWayOfAnswering(String term) {
     RuleBook book = book(term);
     List<String> inputs = inputs(term);

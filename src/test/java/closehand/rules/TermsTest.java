@@ -48,6 +48,17 @@ class TermsTest {
   }
 
   @Test
+  void aTermWaitsForWhetherAnyOfItsNumbersApplies() {
+    TestBank bank = new TestBank().yesNo("hand").number("press", 0, 3, when("hand", true));
+    bank.number("reach", 0, 9).max("best", "press", "reach").rule("R", test("best", "<", 5));
+    RuleBook book = bank.book();
+    Finding open = book.find(0, answers("reach", Reason.NOT_APPLICABLE));
+    assertEquals(OPEN, open.outcome());
+    assertEquals(List.of("press"), open.waitsFor());
+    assertEquals(TRUE, book.find(0, answers("reach", 4)).outcome());
+  }
+
+  @Test
   void scalesAndNumbersShareOneLine() {
     TestBank bank = new TestBank().scale("a", List.of(0, 1, 2, 3)).number("b", 0, 10);
     bank.max("best", "a", "b").rule("R", test("best", ">", 3));

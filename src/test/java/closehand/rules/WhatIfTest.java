@@ -53,6 +53,17 @@ class WhatIfTest {
   }
 
   @Test
+  void rangesBelowAndAboveTheAnswerStayApart() {
+    TestBank bank = new TestBank().approaches("MOUSE").number("slide", 0, 30);
+    bank.rule("R", Say.all(test("slide", ">=", 4), test("slide", "<", 9))).points("MOUSE", 1);
+    assertEquals(
+        List.of(
+            new Change("slide", new Change.To.Between(0, 3), NOT_SUGGESTED),
+            new Change("slide", new Change.To.Between(9, 30), NOT_SUGGESTED)),
+        WhatIf.of(bank.book(), answers("slide", 5)).changes("MOUSE"));
+  }
+
+  @Test
   void optionsPicksAndYesOrNo() {
     TestBank bank = new TestBank().approaches("A");
     bank.one("side", List.of("left", "right", "both")).several("sites", List.of("none", "p", "q"));
