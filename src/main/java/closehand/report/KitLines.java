@@ -33,7 +33,10 @@ final class KitLines {
     }
     Advice advice = input.together();
     for (String topic : TOPICS) {
-      List<String> sentences = Sayings.all(advice, topic);
+      List<String> sentences = new ArrayList<>(Sayings.all(advice, topic));
+      if (PlayLimit.of(input).minutes().isPresent()) {
+        sentences.removeIf(PaceLines::isAboutLength);
+      }
       if (!sentences.isEmpty()) {
         pieces.add(new Heading("Advice: " + title(topic)));
         sentences.forEach(s -> pieces.add(Paragraph.item(s)));

@@ -21,7 +21,7 @@ final class PaceLines {
     List<String> sentences = new ArrayList<>(pace.block(input.facts()));
     sentences.add(pace.breaks());
     Sayings.tellingFirst(input.together(), "pace").stream()
-        .filter(pace::addsTo)
+        .filter(s -> !isAboutLength(s))
         .limit(Math.max(0, room.sayings() - 1))
         .forEach(sentences::add);
     return List.of(
@@ -59,15 +59,13 @@ final class PaceLines {
         : pause + " After 50 to 60 minutes at most, take 5 to 10 minutes off.";
   }
 
-  /** Whether a sentence of the rules says something that the limit and the breaks do not say. */
-  private boolean addsTo(String sentence) {
-    boolean ownLength =
-        sentence.contains("comfortable time")
-            || sentence.contains("this interview")
-            || sentence.startsWith("Make your next sessions")
-            || sentence.startsWith("Play for ")
-            || sentence.contains("pause of 30 seconds");
-    return !ownLength;
+  /** Whether a sentence of the rules is about how long to play, which the one limit says. */
+  static boolean isAboutLength(String sentence) {
+    return sentence.contains("comfortable time")
+        || sentence.contains("this interview")
+        || sentence.startsWith("Make your next sessions")
+        || sentence.startsWith("Play for ")
+        || sentence.contains("pause of 30 seconds");
   }
 
   private List<String> block(Facts facts) {

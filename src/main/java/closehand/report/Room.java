@@ -40,8 +40,8 @@ record Room(
   }
 
   /**
-   * The roomiest page that fits 66 lines; failing that, the roomiest that fits 80; failing that,
-   * the tightest.
+   * The roomiest page that fits 66 lines and still has the advice of the rules; failing that, the
+   * roomiest that fits 80; failing that, the tightest.
    */
   static List<Piece> fitting(Function<Room, List<Piece>> page, Glyphs glyphs) {
     List<Piece> last = List.of();
@@ -49,7 +49,7 @@ record Room(
     for (Room room : FROM_ROOMY_TO_TIGHT) {
       last = page.apply(room);
       int lines = Sheet.lines(last, glyphs).size();
-      if (lines <= ONE_PAGE) {
+      if (lines <= ONE_PAGE && (room.sayings() > 0 || full.isEmpty())) {
         return last;
       }
       if (full.isEmpty() && lines <= FULL_PAGE) {

@@ -133,6 +133,39 @@ class ShortTextsTest {
   }
 
   @Test
+  void manyUndecidedIdeasShareOneParagraph() {
+    Story story = Story.player();
+    for (int i = 0; i < 9; i++) {
+      story.undecided(
+          SmallBank.BALL, "voice.chat", "env.noise", i < 3 ? "safe.skin" : "end.minutes");
+    }
+    String text = SuggestionText.of(story.input(), Glyphs.ASCII).replaceAll("\\s+", " ");
+    String end = "Most of them wait for: Noise and chat; minutes before a rest; sore skin.";
+    assertTrue(text.contains(end), text);
+    assertFalse(text.contains("waits for"), text);
+  }
+
+  @Test
+  void aPartWithoutAJobIsNamedOnlyWhereNothingElseChanges() {
+    Story story =
+        Story.player()
+            .suggests(SmallBank.MOUSE, Story.supports("R1", SmallBank.MOUSE, 2, "It fits."))
+            .changes(SmallBank.MOUSE, "hand.L.role", "No job today", Standing.Status.RULED_OUT);
+    Standing mouse = story.advice().suggestions().get(0);
+    assertEquals(1, ChangeWords.telling(story.input(), mouse, 9).size());
+    story.changes(SmallBank.MOUSE, "env.noise", "Loud", Standing.Status.RULED_OUT);
+    assertEquals(
+        List.of("env.noise"),
+        ChangeWords.telling(story.input(), mouse, 9).stream().map(Change::fact).toList());
+  }
+
+  @Test
+  void aQuotationThatEndsASentenceNeedsNoSecondFullStop() {
+    assertEquals("\"Rest.\"", Phrases.afterQuote("\"Rest.\""));
+    assertEquals("\"Rest\".", Phrases.afterQuote("\"Rest\""));
+  }
+
+  @Test
   void aChangeIsPutInWords() {
     assertEquals("Loud", words("env.noise", new To.Option("loud")));
     assertEquals("No", words("voice.chat", new To.Flag(false)));
