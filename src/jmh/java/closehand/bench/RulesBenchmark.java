@@ -43,7 +43,7 @@ public class RulesBenchmark {
   private RuleBook rules = RuleBook.of(readBank());
   private Answers answers = Answers.NONE;
 
-  private static Bank readBank() {
+  static Bank readBank() {
     try {
       return BankReader.read(new EmbeddedBank(), BankReader.Extent.FOR_USE).bank().orElseThrow();
     } catch (IOException e) {
