@@ -1,6 +1,5 @@
 package closehand.line;
 
-import closehand.bank.Field;
 import closehand.interview.Answer;
 import closehand.interview.Entry;
 import closehand.interview.Interview;
@@ -8,6 +7,7 @@ import closehand.interview.Message;
 import closehand.interview.Prompt;
 import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
+import closehand.interview.Wording;
 import closehand.report.Consultation;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -185,10 +185,18 @@ public final class LineFace {
       case BACK -> move(new Message.Back());
       case JUMP -> jump(ask.rest());
       case OVERVIEW -> asides.overview(interview, ask.rest());
-      case UNKNOWN -> absent(Answer.Reason.UNKNOWN, prompt);
-      case DECLINE -> absent(Answer.Reason.DECLINED, prompt);
-      case NOT_APPLICABLE -> absent(Answer.Reason.NOT_APPLICABLE, prompt);
-      case LATER -> absent(Answer.Reason.LATER, prompt);
+      case UNKNOWN -> {
+        return absent(Answer.Reason.UNKNOWN, prompt);
+      }
+      case DECLINE -> {
+        return absent(Answer.Reason.DECLINED, prompt);
+      }
+      case NOT_APPLICABLE -> {
+        return absent(Answer.Reason.NOT_APPLICABLE, prompt);
+      }
+      case LATER -> {
+        return absent(Answer.Reason.LATER, prompt);
+      }
       case NOTE -> note(ask.rest());
       case WHO -> source.ask(console);
       case SO_FAR -> console.lines(consultation.suggestions().lines());
@@ -218,12 +226,17 @@ public final class LineFace {
     place.flatMap(p -> asides.placeOf(interview, p)).ifPresent(id -> move(new Message.JumpTo(id)));
   }
 
-  private void absent(Answer.Reason reason, Optional<Prompt> prompt) {
-    if (prompt.isPresent()) {
-      Field field = prompt.get().field();
-      send(new Message.NoAnswer(reason, source.of(interview.asker(), field)));
-      takeIn(true);
+  private Optional<Ending> absent(Answer.Reason reason, Optional<Prompt> prompt) {
+    if (prompt.isEmpty()) {
+      return Optional.empty();
     }
+    send(new Message.NoAnswer(reason, source.of(interview.asker(), prompt.get().field())));
+    if (interview.refusal().isPresent()) {
+      return refuse(interview.refusal().get());
+    }
+    console.say("Noted: " + Wording.of(reason) + ".");
+    takeIn(true);
+    return Optional.empty();
   }
 
   private void note(String words) {
@@ -249,6 +262,7 @@ public final class LineFace {
   private void send(Message message) {
     interview = interview.after(message);
     changed = true;
+    answeringAgain = false;
   }
 
   /** Keeps the answers, asks what they mean and says the quiet line. */
@@ -262,7 +276,6 @@ public final class LineFace {
       changed = false;
     }
     if (aloud) {
-      answeringAgain = false;
       console.lines(consultation.quietLine());
     }
   }

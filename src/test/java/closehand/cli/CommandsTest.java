@@ -133,6 +133,35 @@ class CommandsTest {
   }
 
   @Test
+  void aStopThatWasASlipIsAnsweredAgainAndNothingElseIsAskedWhileItStands() {
+    String until = "1\n1\ny\ny\n1\n3\n1\n=hand up\n2\nn\n1\n1\n2\n";
+    World slip = World.run(until + "b\n1\n", "interview", "--home", folder.toString());
+    assertTrue(slip.output().contains("SAF-04."), slip.output());
+    World stays = World.run(until + "b\n2\n", "interview", "--home", folder.toString());
+    assertEquals(ExitCode.DONE, stays.code());
+    assertFalse(stays.output().contains("SAF-04."), stays.output());
+  }
+
+  @Test
+  void aWarningSignNeverDoesNotApplyAndConsentNeedsAnAnswer() {
+    World consent = World.run("x\n", "interview", "--home", folder.toString());
+    assertFalse(consent.output().contains("CON-06."), consent.output());
+    World sign =
+        World.run(
+            "1\n1\ny\ny\n1\n3\n1\n=hand up\n2\nn\nx\n", "interview", "--home", folder.toString());
+    assertTrue(sign.output().replace('\n', ' ').contains("it applies to everybody"), sign.output());
+    assertFalse(sign.output().contains("SAF-02."), sign.output());
+  }
+
+  @Test
+  void aFileOfAnswersCannotLowerAStop() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("b.json"), "{\"safe.chest\": \"now\", \"cleared\": [\"C-CHEST\"]}");
+    assertEquals(ExitCode.BAD_DATA, World.run("", "advise", "--answers", file.toString()).code());
+  }
+
+  @Test
   void theLineFaceSaysNothingButPlainText() {
     World world =
         World.run(
