@@ -3,8 +3,11 @@ package closehand.report;
 import closehand.rules.Advice;
 import closehand.rules.Standing;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** How the games compare when each is judged alone. */
 final class GameLines {
@@ -23,6 +26,39 @@ final class GameLines {
       pieces.add(Paragraph.item(name(input, game.getKey()) + ": " + ideas(game.getValue())));
     }
     return pieces;
+  }
+
+  /**
+   * For the player: what is suggested for one game and not for all of them; nothing where they
+   * agree.
+   */
+  static List<Piece> differing(PageInput input) {
+    Set<String> everywhere = new HashSet<>();
+    input.byGame().values().forEach(a -> everywhere.addAll(ids(a)));
+    input.byGame().values().forEach(a -> everywhere.retainAll(ids(a)));
+    List<Piece> pieces = new ArrayList<>();
+    for (Map.Entry<Integer, Advice> game : input.byGame().entrySet()) {
+      List<Standing> own =
+          game.getValue().suggestions().stream()
+              .filter(s -> !everywhere.contains(s.approach().id()))
+              .toList();
+      if (!own.isEmpty()) {
+        pieces.add(
+            Paragraph.item(
+                "Only for "
+                    + name(input, game.getKey())
+                    + ": "
+                    + Phrases.lower(TryLines.briefs(own))));
+      }
+    }
+    if (!pieces.isEmpty()) {
+      pieces.add(0, new Heading("Your games differ"));
+    }
+    return pieces;
+  }
+
+  private static Set<String> ids(Advice advice) {
+    return advice.suggestions().stream().map(s -> s.approach().id()).collect(Collectors.toSet());
   }
 
   private static String name(PageInput input, int slot) {

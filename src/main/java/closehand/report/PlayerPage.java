@@ -38,8 +38,10 @@ public final class PlayerPage {
     pieces.addAll(TitleLines.provisionalLine(input));
     pieces.addAll(CautionLines.of(input));
     pieces.addAll(GoalLines.of(input, glyphs));
+    pieces.addAll(GroundLines.of(input, room));
     pieces.addAll(SettingLines.of(input, room));
     pieces.addAll(TryLines.of(input, room, glyphs));
+    pieces.addAll(GameLines.differing(input));
     pieces.addAll(RuledOutLines.of(input, room));
     pieces.addAll(StartLines.of(input, room));
     pieces.addAll(PaceLines.of(input, room));
