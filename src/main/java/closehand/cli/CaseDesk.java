@@ -107,6 +107,10 @@ final class CaseDesk implements Desk {
     try {
       kept.save(interview);
       return List.of();
+    } catch (StoredCase.ChangedElsewhere e) {
+      return List.of(
+          "This case is open in another window, which has saved it since. Nothing here is saved over it:"
+              + " leave here, and go on in the other window.");
     } catch (IOException e) {
       return List.of(
           "The last answers could not be saved. The interview goes on and saving is tried again after each answer."

@@ -5,6 +5,13 @@ import java.util.List;
 
 /** Everything, for the clinician: each line with its reason, its rule and its source. */
 public final class ClinicianPage {
+  private static final List<Piece> WITHHELD =
+      List.of(
+          new Heading("Suggestions"),
+          Paragraph.of(
+              "Withheld until a medical review. They are worked out again once a clinician lowers the stop, with a"
+                  + " reason, or the answers behind it change."));
+
   private ClinicianPage() {}
 
   /** The pages as one text. Where the session must end, they hold nothing but why. */
@@ -27,14 +34,19 @@ public final class ClinicianPage {
     pieces.addAll(TitleLines.provisionalLine(input));
     pieces.addAll(WarningLines.of(input));
     pieces.addAll(EffortLines.resting(input));
-    pieces.addAll(StandingLines.suggested(input, glyphs));
+    boolean shown = !input.together().withheld();
+    pieces.addAll(shown ? StandingLines.suggested(input, glyphs) : WITHHELD);
     pieces.addAll(LookAtLines.of(input));
     pieces.addAll(GoalLines.of(input, glyphs));
-    pieces.addAll(StandingLines.others(input, glyphs));
-    pieces.addAll(GameLines.of(input));
+    if (shown) {
+      pieces.addAll(StandingLines.others(input, glyphs));
+      pieces.addAll(GameLines.of(input));
+    }
     pieces.addAll(EffortLines.factors(input));
     pieces.addAll(FoundLines.of(input));
-    pieces.addAll(KitLines.of(input));
+    if (shown) {
+      pieces.addAll(KitLines.of(input));
+    }
     pieces.addAll(SourceLines.of(input));
     pieces.addAll(FooterLines.of(input));
     return pieces;

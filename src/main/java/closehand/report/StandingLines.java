@@ -54,9 +54,6 @@ final class StandingLines {
     String points =
         "Points are sums over the rules that fire; 1 is worth trying, 2 and more is strong. In"
             + " brackets: the range that open questions allow.";
-    if (advice.withheld()) {
-      return "Withheld from the player until a medical review. " + points;
-    }
     return advice.forReview()
         ? "A draft for a clinician to review, since a part of the body is stopped. " + points
         : points;

@@ -160,9 +160,9 @@ class ClinicianPageTest {
   }
 
   @Test
-  void withheldIdeasAreMarked() {
+  void whileSuggestionsAreWithheldNoneIsPrinted() {
     assertSays(
-        "Withheld from the player until a medical review.",
+        "Withheld until a medical review.",
         Stories.leftHanded().stop(CautionClass.STOP_TASKS, SmallBank.CHEST));
   }
 }
