@@ -15,7 +15,7 @@ public final class PlainText {
 
   /** Whether these words can be kept as they are. */
   public static boolean isPlain(String words) {
-    return words.codePoints().allMatch(PlainText::isPlain);
+    return words.codePoints().allMatch(c -> isPlain(c));
   }
 
   /**
@@ -42,7 +42,8 @@ public final class PlainText {
     }
   }
 
-  private static boolean isPlain(int c) {
+  /** Whether this character can be kept as it is. */
+  public static boolean isPlain(int c) {
     if (c >= ' ' && c < 0x7F) {
       return true;
     }

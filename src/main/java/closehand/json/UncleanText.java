@@ -1,5 +1,6 @@
 package closehand.json;
 
+import closehand.interview.PlainText;
 import java.util.Locale;
 
 /**
@@ -7,9 +8,6 @@ import java.util.Locale;
  * ones.
  */
 final class UncleanText {
-  private static final int JOINER = 0x200D;
-  private static final int NON_JOINER = 0x200C;
-
   private UncleanText() {}
 
   /**
@@ -57,20 +55,8 @@ final class UncleanText {
     };
   }
 
+  /** Whatever cannot be kept as it is, apart from line ends and tabs. */
   private static boolean isUnclean(int c) {
-    if (c == '\n' || c == '\r' || c == '\t') {
-      return false;
-    }
-    if (c >= ' ' && c < 0x7F) {
-      return false;
-    }
-    boolean nonCharacter = (c & 0xFFFE) == 0xFFFE || (c >= 0xFDD0 && c <= 0xFDEF);
-    return nonCharacter
-        || switch (Character.getType(c)) {
-          case Character.CONTROL, Character.SURROGATE, Character.PRIVATE_USE -> true;
-          case Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> true;
-          case Character.FORMAT -> c != JOINER && c != NON_JOINER;
-          default -> false;
-        };
+    return !PlainText.isPlain(c) && c != '\n' && c != '\r' && c != '\t';
   }
 }
