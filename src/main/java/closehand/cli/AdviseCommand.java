@@ -8,11 +8,10 @@ import java.util.Optional;
 /** Prints what answers point to, as text or JSON. */
 final class AdviseCommand {
   private final Surroundings surroundings;
-  private final Commands.BankOption bank;
-  private final Commands.AnswersOption source;
+  private final BankOption bank;
+  private final AnswersOption source;
 
-  AdviseCommand(
-      Surroundings surroundings, Commands.BankOption bank, Commands.AnswersOption source) {
+  AdviseCommand(Surroundings surroundings, BankOption bank, AnswersOption source) {
     this.surroundings = surroundings;
     this.bank = bank;
     this.source = source;

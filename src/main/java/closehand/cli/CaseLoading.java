@@ -14,11 +14,11 @@ import java.util.Optional;
 final class CaseLoading {
   private final Surroundings surroundings;
   private final Optional<Path> bankFolder;
-  private final Commands.AnswersOption source;
+  private final AnswersOption source;
   private Optional<Pages> pages = Optional.empty();
   private int exitCode = ExitCode.DONE;
 
-  CaseLoading(Surroundings surroundings, Optional<Path> bankFolder, Commands.AnswersOption source) {
+  CaseLoading(Surroundings surroundings, Optional<Path> bankFolder, AnswersOption source) {
     this.surroundings = surroundings;
     this.bankFolder = bankFolder;
     this.source = source;

@@ -16,11 +16,10 @@ import java.util.Optional;
 /** Writes the page that goes home. */
 final class SummaryCommand {
   private final Surroundings surroundings;
-  private final Commands.BankOption bank;
-  private final Commands.AnswersOption source;
+  private final BankOption bank;
+  private final AnswersOption source;
 
-  SummaryCommand(
-      Surroundings surroundings, Commands.BankOption bank, Commands.AnswersOption source) {
+  SummaryCommand(Surroundings surroundings, BankOption bank, AnswersOption source) {
     this.surroundings = surroundings;
     this.bank = bank;
     this.source = source;
