@@ -6,7 +6,7 @@ import closehand.bank.Field;
 import closehand.interview.Interview;
 import closehand.interview.Provenance;
 import closehand.interview.Wording;
-import closehand.line.Desk;
+import closehand.report.Desk;
 import closehand.report.Clean;
 import closehand.report.Consultation;
 import closehand.report.Glyphs;
