@@ -73,8 +73,7 @@ public final class PlacementRules {
       Optional<Refusal> plain = refusal(new Placement(action, slot, Mode.AS_IS));
       Optional<Refusal> toggled = refusal(new Placement(action, slot, Mode.TOGGLED));
       if (plain.isPresent() && toggled.isPresent()) {
-        Refusal told =
-            toggled.get() == Refusal.TOGGLE_NOT_OFFERED ? plain.get() : toggled.get();
+        Refusal told = toggled.get() == Refusal.TOGGLE_NOT_OFFERED ? plain.get() : toggled.get();
         counts.merge(told, 1, Integer::sum);
       }
     }
@@ -109,8 +108,7 @@ public final class PlacementRules {
     return overloads(placement) ? Optional.of(Refusal.LOAD_TOO_HIGH) : Optional.empty();
   }
 
-  private Optional<Refusal> layerRefusal(
-      Action action, Input input, Layer layer, boolean toggled) {
+  private Optional<Refusal> layerRefusal(Action action, Input input, Layer layer, boolean toggled) {
     Input button = index.input(layer.button());
     if (!layer.covers().contains(input.id()) || layerButtons.contains(input.id())) {
       return Optional.of(Refusal.NOT_COVERED);
@@ -174,8 +172,7 @@ public final class PlacementRules {
     Effector worker = index.effector(index.input(placement.slot()).effector());
     return load(placement).isAbove(worker.limit())
         || button(placement)
-            .filter(
-                b -> layerLoad(placement).isAbove(index.effector(b.effector()).limit()))
+            .filter(b -> layerLoad(placement).isAbove(index.effector(b.effector()).limit()))
             .isPresent();
   }
 
@@ -189,8 +186,7 @@ public final class PlacementRules {
     Effort effort = effort(action, input);
     // every term in 1 / (1,000,000 rel) point
     long press = uses * effort.pressMilliPoints() * 100_000;
-    long hold =
-        heldMillis(action, placement.mode()) * effort.holdMilliPointsPerSecond() * rel;
+    long hold = heldMillis(action, placement.mode()) * effort.holdMilliPointsPerSecond() * rel;
     long layer =
         button(placement)
             .map(b -> effort(action, b))
@@ -200,8 +196,7 @@ public final class PlacementRules {
                             + layerLoad.heldMillis() * e.holdMilliPointsPerSecond())
                         * rel)
             .orElse(0L);
-    long wait =
-        uses * millis(placement) * problem.prices().waitPointsPerSecond() * 100 * rel;
+    long wait = uses * millis(placement) * problem.prices().waitPointsPerSecond() * 100 * rel;
     long misses =
         uses * (1000 - rel) * problem.prices().missPoints().get(action.importance()) * 1000 * rel;
     long toggle = placement.mode() == Mode.TOGGLED ? problem.prices().togglePoints() : 0;

@@ -176,8 +176,7 @@ public final class PlanCheck {
       known(at.child("action"), pin.action(), actions);
       slot(at, pin.slot(), inputs, layers);
       if (!pinned.add(pin.action())) {
-        error(
-            at, "pinned-twice", "\"" + pin.action() + "\" is wished twice.", "Keep one of them.");
+        error(at, "pinned-twice", "\"" + pin.action() + "\" is wished twice.", "Keep one of them.");
       }
     }
     for (int i = 0; i < wishes.bans().size(); i++) {

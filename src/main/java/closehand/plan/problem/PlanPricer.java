@@ -35,7 +35,8 @@ public final class PlanPricer {
     Map<String, Load> loads = loads(plan);
     Set<String> layers = layers(plan);
     Set<String> devices = devices(plan, layers);
-    List<Breach> breaches = new PlanBreaches(problem, index, rules).of(plan, devices, layers, loads);
+    List<Breach> breaches =
+        new PlanBreaches(problem, index, rules).of(plan, devices, layers, loads);
     return new Pricing(cost(plan, devices, loads), breaches, loads, devices, layers);
   }
 

@@ -13,8 +13,7 @@ package closehand.plan.problem;
  * @param prices what is paid for what
  * @param wishes what people decided themselves
  */
-public record PlanProblem(
-    Play play, Equipment equipment, Body body, Prices prices, Wishes wishes) {
+public record PlanProblem(Play play, Equipment equipment, Body body, Prices prices, Wishes wishes) {
 
   /** The most actions one plan may have. */
   public static final int MOST_ACTIONS = 64;

@@ -12,8 +12,7 @@ import java.util.Set;
  * @param mustPlace ids of actions that may not be left out
  * @param habits places an action is used to; moving it away costs points
  */
-public record Wishes(
-    List<Pin> pins, List<Ban> bans, Set<String> mustPlace, List<Habit> habits) {
+public record Wishes(List<Pin> pins, List<Ban> bans, Set<String> mustPlace, List<Habit> habits) {
 
   /** No wishes at all. */
   public static final Wishes NONE = new Wishes(List.of(), List.of(), Set.of(), List.of());

@@ -16,8 +16,7 @@ public record Budget(
     long nodes, int tolerancePerTenThousand, OptionalLong cutoffPoints, BooleanSupplier stop) {
 
   /** As many nodes as an ordinary plan ever needs; never stopped from outside. */
-  public static final Budget ORDINARY =
-      new Budget(20_000, 0, OptionalLong.empty(), () -> false);
+  public static final Budget ORDINARY = new Budget(20_000, 0, OptionalLong.empty(), () -> false);
 
   /** The same, stopped when this says so. */
   public Budget stoppedBy(BooleanSupplier other) {
