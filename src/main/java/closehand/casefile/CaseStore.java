@@ -176,8 +176,7 @@ public final class CaseStore {
     } catch (NoSuchFileException e) {
       return refused(file.toString(), "no-such-case", "There is no such case.", "");
     } catch (NotPlainFile e) {
-      return refused(
-          file.toString(), "not-a-file", "This is a folder or a link, not a case.", "");
+      return refused(file.toString(), "not-a-file", "This is a folder or a link, not a case.", "");
     } catch (AccessDeniedException e) {
       return refused(
           file.toString(), "unreadable", "This case may not be read.", "Look at its rights.");

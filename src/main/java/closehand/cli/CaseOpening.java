@@ -12,7 +12,6 @@ import closehand.interview.Provenance;
 import closehand.interview.SavedCase;
 import closehand.line.Console;
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.Optional;
 
 /** Begins a case or opens one again, so that no other window writes it in the meantime. */
@@ -47,7 +46,8 @@ final class CaseOpening {
   /** A new case under a name that no other has. */
   Outcome.Ready fresh(Interview.Route route, Provenance.By asker) {
     StoredCase kept = kept(surroundings.clock().millis());
-    console.say("This case is called " + kept.name() + ". No name or birth date is needed anywhere.");
+    console.say(
+        "This case is called " + kept.name() + ". No name or birth date is needed anywhere.");
     console.say(
         "Everything is kept in "
             + cases.folder()
@@ -146,8 +146,6 @@ final class CaseOpening {
     if (console.scripted()) {
       return ExitCode.CANNOT_CREATE;
     }
-    return Look.at(
-        console,
-        new Pages(bank).input(interview, saved.name(), surroundings.today()));
+    return Look.at(console, new Pages(bank).input(interview, saved.name(), surroundings.today()));
   }
 }

@@ -111,8 +111,7 @@ final class InterviewCommand {
     if (bank.isEmpty()) {
       return ExitCode.BAD_DATA;
     }
-    CaseOpening.Outcome outcome =
-        opening(console, bank.get()).again(wanted.caseName.orElseThrow());
+    CaseOpening.Outcome outcome = opening(console, bank.get()).again(wanted.caseName.orElseThrow());
     if (outcome instanceof CaseOpening.Outcome.Ended ended) {
       surroundings.output().flush();
       return ended.exitCode();

@@ -306,7 +306,8 @@ class CaseStoreTest {
 
   @Test
   void aPathNeverLeadsOutOfTheFolder() {
-    for (String name : List.of("", "-a", "a/b", "..", "a.b", "A", "a b", "x".repeat(65), "nul", "com1")) {
+    for (String name :
+        List.of("", "-a", "a/b", "..", "a.b", "A", "a b", "x".repeat(65), "nul", "com1")) {
       assertThrows(IllegalArgumentException.class, () -> store().path(name), name);
     }
     assertEquals(folder().resolve("a-1.json"), store().path("a-1"));

@@ -53,12 +53,7 @@ class TwoWindowsTest {
 
   private static StoredCase window(Cases cases, Bank bank) {
     return new StoredCase(
-        cases,
-        bank,
-        CLOCK,
-        "wren-alder",
-        "2026-11-25T10:00:00Z",
-        new CaseLock.Taking.Unguarded());
+        cases, bank, CLOCK, "wren-alder", "2026-11-25T10:00:00Z", new CaseLock.Taking.Unguarded());
   }
 
   @Test
