@@ -32,7 +32,9 @@ record Colours(int foreground, int background) {
   /** Relative luminance (WCAG 2.2, definition of "relative luminance"). */
   private static double luminance(int colour) {
     int[] channels = channels(colour);
-    return 0.2126 * linear(channels[0]) + 0.7152 * linear(channels[1]) + 0.0722 * linear(channels[2]);
+    return 0.2126 * linear(channels[0])
+        + 0.7152 * linear(channels[1])
+        + 0.0722 * linear(channels[2]);
   }
 
   private static double linear(int channel) {

@@ -239,9 +239,7 @@ public final class KeyDecoder {
 
   private void string(int point) {
     boolean ended =
-        point == BELL
-            || point == STRING_END
-            || (state == State.STRING_ESCAPE && point == '\\');
+        point == BELL || point == STRING_END || (state == State.STRING_ESCAPE && point == '\\');
     if (ended) {
       unknown();
     } else if (state == State.STRING_ESCAPE) {

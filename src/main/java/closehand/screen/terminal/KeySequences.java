@@ -43,27 +43,27 @@ final class KeySequences {
 
   private static Optional<Key> numbered(String number) {
     return switch (number) {
-          case "1", "7" -> Optional.of(Key.Named.HOME);
-          case "4", "8" -> Optional.of(Key.Named.END);
-          case "3" -> Optional.of(Key.Named.DELETE);
-          case "5" -> Optional.of(Key.Named.PAGE_UP);
-          case "6" -> Optional.of(Key.Named.PAGE_DOWN);
-          case "11" -> Optional.of(Key.Named.HELP);
-          default -> Optional.empty();
+      case "1", "7" -> Optional.of(Key.Named.HOME);
+      case "4", "8" -> Optional.of(Key.Named.END);
+      case "3" -> Optional.of(Key.Named.DELETE);
+      case "5" -> Optional.of(Key.Named.PAGE_UP);
+      case "6" -> Optional.of(Key.Named.PAGE_DOWN);
+      case "11" -> Optional.of(Key.Named.HELP);
+      default -> Optional.empty();
     };
   }
 
   private static Optional<Key> lettered(char letter) {
     return switch (letter) {
-          case 'A' -> Optional.of(Key.Named.UP);
-          case 'B' -> Optional.of(Key.Named.DOWN);
-          case 'C' -> Optional.of(Key.Named.RIGHT);
-          case 'D' -> Optional.of(Key.Named.LEFT);
-          case 'H' -> Optional.of(Key.Named.HOME);
-          case 'F' -> Optional.of(Key.Named.END);
-          case 'Z' -> Optional.of(Key.Named.TAB);
-          case 'P' -> Optional.of(Key.Named.HELP);
-          default -> Optional.empty();
+      case 'A' -> Optional.of(Key.Named.UP);
+      case 'B' -> Optional.of(Key.Named.DOWN);
+      case 'C' -> Optional.of(Key.Named.RIGHT);
+      case 'D' -> Optional.of(Key.Named.LEFT);
+      case 'H' -> Optional.of(Key.Named.HOME);
+      case 'F' -> Optional.of(Key.Named.END);
+      case 'Z' -> Optional.of(Key.Named.TAB);
+      case 'P' -> Optional.of(Key.Named.HELP);
+      default -> Optional.empty();
     };
   }
 
@@ -93,12 +93,12 @@ final class KeySequences {
   /** The key of a control character below the blank. */
   static Optional<Key> ofControlCharacter(int control) {
     return switch (control) {
-          case '\r', '\n' -> Optional.of(Key.Named.ENTER);
-          case '\b', 0x7f -> Optional.of(Key.Named.BACKSPACE);
-          case '\t' -> Optional.of(Key.Named.TAB);
-          case KeyDecoder.INTERRUPT -> Optional.of(Key.Named.INTERRUPT);
-          case '\f' -> Optional.of(Key.Named.REPAINT);
-          default -> Optional.empty();
+      case '\r', '\n' -> Optional.of(Key.Named.ENTER);
+      case '\b', 0x7f -> Optional.of(Key.Named.BACKSPACE);
+      case '\t' -> Optional.of(Key.Named.TAB);
+      case KeyDecoder.INTERRUPT -> Optional.of(Key.Named.INTERRUPT);
+      case '\f' -> Optional.of(Key.Named.REPAINT);
+      default -> Optional.empty();
     };
   }
 }

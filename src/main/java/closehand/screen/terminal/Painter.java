@@ -39,8 +39,7 @@ final class Painter {
     for (int row = 0; row < frame.size().rows(); row++) {
       paintRow(frame, row);
     }
-    screen.setCursorPosition(
-        new TerminalPosition(frame.cursor().column(), frame.cursor().row()));
+    screen.setCursorPosition(new TerminalPosition(frame.cursor().column(), frame.cursor().row()));
     screen.refresh(afresh ? Screen.RefreshType.COMPLETE : Screen.RefreshType.DELTA);
   }
 
@@ -92,8 +91,7 @@ final class Painter {
       return "?";
     }
     TextCharacter[] theirs = TextCharacter.fromString(text);
-    boolean same =
-        theirs.length == 1 && theirs[0].isDoubleWidth() == (CellText.width(text) == 2);
+    boolean same = theirs.length == 1 && theirs[0].isDoubleWidth() == (CellText.width(text) == 2);
     return same ? text : "?";
   }
 }

@@ -53,15 +53,76 @@ class KeyDecoderTest {
    */
   private static final List<String> UNKNOWN =
       List.of(
-          "[12~", "[15~", "[17~", "[24~", "[25~", "[34~", "[2~", "[9~", "[29~", "[57~",
-          "[1;5A", "[1;2C", "[1;3D", "[5;5~", "[3;2~", "[27;5;49~", "[1;2P", "[1;5H", "[E", "OE",
-          "OQ", "OR", "OS", "O5P", "O2A", "[[B", "[[E", "[<0;12;7M", "[<0;12;7m", "[<35;1;95M",
-          "[<64;3;3M", "[<128;5;5m", "[32;12;7M", "[M !!", "[M#12", "[49u", "[49;1:1u",
-          "[50;5u", "[57400;1u", "[51;1:3u", "[13;2u", "[I", "[O", "[24;80R", "[1;1R",
-          "[?62;1;2;4c", "[>0;276;0c", "[?1u", "[?2004;2$y", "[8;24;80t", "[4;480;640t", "[201~",
-          "]11;rgb:1111/2222/3333\u0007", "]52;c;MTIz" + ESC + "\\", "P1$r0m" + ESC + "\\",
-          "P>|term 1.2.3" + ESC + "\\", "_G1;OK" + ESC + "\\", "^12" + ESC + "\\", "X34\u009c",
-          "(B", ")0", "#8", "%G", "[0;59;68;3;5~", "[1;99q", "[200;1~", "[3$", "[3^", "[ @", "[!p");
+          "[12~",
+          "[15~",
+          "[17~",
+          "[24~",
+          "[25~",
+          "[34~",
+          "[2~",
+          "[9~",
+          "[29~",
+          "[57~",
+          "[1;5A",
+          "[1;2C",
+          "[1;3D",
+          "[5;5~",
+          "[3;2~",
+          "[27;5;49~",
+          "[1;2P",
+          "[1;5H",
+          "[E",
+          "OE",
+          "OQ",
+          "OR",
+          "OS",
+          "O5P",
+          "O2A",
+          "[[B",
+          "[[E",
+          "[<0;12;7M",
+          "[<0;12;7m",
+          "[<35;1;95M",
+          "[<64;3;3M",
+          "[<128;5;5m",
+          "[32;12;7M",
+          "[M !!",
+          "[M#12",
+          "[49u",
+          "[49;1:1u",
+          "[50;5u",
+          "[57400;1u",
+          "[51;1:3u",
+          "[13;2u",
+          "[I",
+          "[O",
+          "[24;80R",
+          "[1;1R",
+          "[?62;1;2;4c",
+          "[>0;276;0c",
+          "[?1u",
+          "[?2004;2$y",
+          "[8;24;80t",
+          "[4;480;640t",
+          "[201~",
+          "]11;rgb:1111/2222/3333\u0007",
+          "]52;c;MTIz" + ESC + "\\",
+          "P1$r0m" + ESC + "\\",
+          "P>|term 1.2.3" + ESC + "\\",
+          "_G1;OK" + ESC + "\\",
+          "^12" + ESC + "\\",
+          "X34\u009c",
+          "(B",
+          ")0",
+          "#8",
+          "%G",
+          "[0;59;68;3;5~",
+          "[1;99q",
+          "[200;1~",
+          "[3$",
+          "[3^",
+          "[ @",
+          "[!p");
 
   @Test
   void everyKnownSequenceIsItsKeyInOnePieceAndInEveryTwo() {
@@ -215,8 +276,7 @@ class KeyDecoderTest {
     String much = "9".repeat(KeyDecoder.MOST_PASTED * 2);
     KeyDecoder decoder = new KeyDecoder();
     List<Key> keys = decoder.feed(ESC + "[200~" + much + ESC + "[201~8");
-    assertEquals(
-        List.of(new Key.Pasted("9".repeat(KeyDecoder.MOST_PASTED)), Key.of('8')), keys);
+    assertEquals(List.of(new Key.Pasted("9".repeat(KeyDecoder.MOST_PASTED)), Key.of('8')), keys);
   }
 
   @Test
@@ -247,8 +307,7 @@ class KeyDecoderTest {
 
   @Test
   void aScreenCanSayWhatArrived() {
-    assertEquals(
-        List.of(new Key.Unknown("Escape [ 3 4 ~")), new KeyDecoder().feed(ESC + "[34~"));
+    assertEquals(List.of(new Key.Unknown("Escape [ 3 4 ~")), new KeyDecoder().feed(ESC + "[34~"));
   }
 
   @Test

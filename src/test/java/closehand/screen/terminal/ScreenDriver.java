@@ -60,8 +60,7 @@ public final class ScreenDriver {
 
   /** Opens the screen with the usual theme and the usual guard. */
   public static ScreenDriver open(Showing showing, int columns, int rows) {
-    HoldGuard guard =
-        new HoldGuard(HoldGuard.USUAL_HOLD_MILLIS, HoldGuard.USUAL_BOUNCE_MILLIS);
+    HoldGuard guard = new HoldGuard(HoldGuard.USUAL_HOLD_MILLIS, HoldGuard.USUAL_BOUNCE_MILLIS);
     return open(showing, columns, rows, Theme.PLAIN, guard);
   }
 

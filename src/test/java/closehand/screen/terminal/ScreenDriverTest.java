@@ -54,8 +54,7 @@ class ScreenDriverTest {
         .expectLine("keys so far: 5")
         .expectOver(true);
     assertEquals(
-        List.of(
-            Key.of('1'), Key.Named.ENTER, Key.Named.UP, Key.Named.ESCAPE, Key.of('q')),
+        List.of(Key.of('1'), Key.Named.ENTER, Key.Named.UP, Key.Named.ESCAPE, Key.of('q')),
         diary.keys);
   }
 
