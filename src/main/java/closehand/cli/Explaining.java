@@ -36,8 +36,7 @@ final class Explaining {
     for (Standing standing : advice.standings()) {
       String state = advice.withheld() ? "" : ": " + StandingWords.of(standing.status());
       names.put(
-          standing.approach().id(),
-          Clean.of(standing.approach().words().brief() + state, glyphs));
+          standing.approach().id(), Clean.of(standing.approach().words().brief() + state, glyphs));
     }
     return names;
   }

@@ -56,7 +56,6 @@ final class WhyOptions extends Subcommand {
             flat ? Optional.empty() : Optional.of(words.get(0)),
             Optional.ofNullable(answers),
             Optional.ofNullable(home));
-    return new WhyCommand(surroundings, bank, source)
-        .run(words.get(words.size() - 1), all, json);
+    return new WhyCommand(surroundings, bank, source).run(words.get(words.size() - 1), all, json);
   }
 }

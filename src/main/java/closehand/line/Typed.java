@@ -96,7 +96,12 @@ sealed interface Typed {
     Optional<Command> command = Command.of(key);
     boolean takesRest =
         command
-            .filter(c -> c == Command.JUMP || c == Command.OVERVIEW || c == Command.EXPLAIN || c == Command.HELP)
+            .filter(
+                c ->
+                    c == Command.JUMP
+                        || c == Command.OVERVIEW
+                        || c == Command.EXPLAIN
+                        || c == Command.HELP)
             .isPresent();
     return command
         .filter(c -> rest.isEmpty() || takesRest && isPlace(rest))

@@ -134,8 +134,7 @@ public final class WhyText {
         ground.hindrance().ifPresent(p -> under(pieces, "Open: " + words.of(p.condition()) + "."));
         under(
             pieces,
-            "Waits for: "
-                + Labels.sentence(bank.questionnaire(), ground.finding().waitsFor()));
+            "Waits for: " + Labels.sentence(bank.questionnaire(), ground.finding().waitsFor()));
       }
       case NOT_FIRED -> {
         ground.hindrance().ifPresent(p -> under(pieces, failing(p)));

@@ -31,7 +31,8 @@ class WhyCommandTest {
     assertTrue(flat(world).contains("Answers used: "), world.output());
     assertTrue(
         flat(world)
-            .contains("Not so: the most side cells one digit of your right hand reaches is 5 or less"),
+            .contains(
+                "Not so: the most side cells one digit of your right hand reaches is 5 or less"),
         world.output());
     for (String line : world.output().split("\n", -1)) {
       assertTrue(line.length() <= 72 && line.chars().allMatch(c -> c >= ' ' && c <= '~'), line);
@@ -74,8 +75,7 @@ class WhyCommandTest {
   @Test
   void theLineFaceExplainsByNameAndByNumber() {
     World world =
-        World.run(
-            "1\ne MOUSE_PLAIN\ne\n1\ne nonsense\n", "interview", "--home", folder.toString());
+        World.run("1\ne MOUSE_PLAIN\ne\n1\ne nonsense\n", "interview", "--home", folder.toString());
     assertTrue(world.output().contains("[MOUSE_PLAIN]"), world.output());
     assertTrue(world.output().contains("STILL WAITING FOR ANSWERS"), world.output());
     assertTrue(world.output().contains("There is no control, input, body part"), world.output());

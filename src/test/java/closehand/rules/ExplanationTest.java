@@ -106,7 +106,9 @@ class ExplanationTest {
                 only = RandomBank.taking(only, fact, some);
               }
               assertEquals(
-                  part.outcome(), Workings.of(book, only).outcome(part.condition()), ground.rule().id());
+                  part.outcome(),
+                  Workings.of(book, only).outcome(part.condition()),
+                  ground.rule().id());
               tried++;
             }
           }

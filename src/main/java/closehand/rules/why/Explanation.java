@@ -33,8 +33,7 @@ public record Explanation(
       if (subject.concerns(rules.get(i))) {
         Finding finding = workings.advice().findings().get(i);
         Part when = Part.of(workings.when(i), workings);
-        grounds.add(
-            new Ground(finding, when, workings.unless(i).map(u -> Part.of(u, workings))));
+        grounds.add(new Ground(finding, when, workings.unless(i).map(u -> Part.of(u, workings))));
       }
     }
     Optional<Standing> standing =

@@ -100,8 +100,7 @@ public sealed interface Subject {
   /** Every kind of use that a rule of the bank names, in rule order. */
   static Set<String> inputs(Bank bank) {
     Set<String> inputs = new LinkedHashSet<>();
-    bank.rules()
-        .forEach(r -> r.effects().effort().forEach(e -> inputs.addAll(e.inputs())));
+    bank.rules().forEach(r -> r.effects().effort().forEach(e -> inputs.addAll(e.inputs())));
     return inputs;
   }
 }
