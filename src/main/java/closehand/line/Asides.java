@@ -9,6 +9,7 @@ import closehand.interview.Overview;
 import closehand.interview.Prompt;
 import closehand.interview.StillOpen;
 import closehand.interview.Wording;
+import closehand.report.Desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
