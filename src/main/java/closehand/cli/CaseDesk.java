@@ -113,8 +113,9 @@ final class CaseDesk implements Desk {
               + " leave here, and go on in the other window.");
     } catch (IOException e) {
       return List.of(
-          "The last answers could not be saved. The interview goes on and saving is tried again after each answer."
-              + " Is the disk full, or the folder gone?");
+          kept.trouble(e)
+              + " The answers since the last save are only in this window. The interview goes on, and saving is"
+              + " tried again after each answer.");
     }
   }
 
