@@ -25,7 +25,9 @@ public final class BodyPart {
     }
   }
 
-  /** The hand that a finger, thumb or hand such as {@code R.T} belongs to; empty for other parts. */
+  /**
+   * The hand that a finger, thumb or hand such as {@code R.T} belongs to; empty for other parts.
+   */
   public static Optional<Hand> hand(String effector) {
     if (!isDigit(effector) && !effector.endsWith(".hand")) {
       return Optional.empty();

@@ -89,8 +89,7 @@ public final class CompositeStrain {
       Exertion press = presses.get(i);
       // The constant belongs to a press of full length, even where others overlap it.
       double constant = i == heaviest ? CONSTANT * strength(presses, i) : 0;
-      parts.add(
-          new Part(press, minute.strengthOfOne(i) * press.perMinute() * perPress + constant));
+      parts.add(new Part(press, minute.strengthOfOne(i) * press.perMinute() * perPress + constant));
     }
     return parts;
   }

@@ -11,8 +11,17 @@ import java.util.List;
  */
 public final class CumulativeDamage {
   private static final double[] PER_PRESS = {
-    2.6e-7, 4.5e-7, 1.37e-6, 4.13e-6, 1.262e-5, 3.801e-5, 1.1625e-4, 3.5014e-4, 1.05374e-3,
-    3.22581e-3, 9.70874e-3
+    2.6e-7,
+    4.5e-7,
+    1.37e-6,
+    4.13e-6,
+    1.262e-5,
+    3.801e-5,
+    1.1625e-4,
+    3.5014e-4,
+    1.05374e-3,
+    3.22581e-3,
+    9.70874e-3
   };
   private static final double MINUTES = 60;
 
@@ -37,8 +46,7 @@ public final class CumulativeDamage {
   /** What a day of play adds up to. */
   public static double ofDay(List<Exertion> presses, double hoursPerDay) {
     return presses.stream()
-        .mapToDouble(
-            p -> p.perMinute() * MINUTES * hoursPerDay * ofOnePress(10 * p.effort()))
+        .mapToDouble(p -> p.perMinute() * MINUTES * hoursPerDay * ofOnePress(10 * p.effort()))
         .sorted()
         .sum();
   }

@@ -82,8 +82,9 @@ public final class CumulativeStrain {
     Stream<Driver> ofGames =
         games.stream()
             .flatMap(
-                g -> CompositeStrain.of(g.presses(), g.hoursPerDay()).figure().stream()
-                    .flatMap(f -> f.drivers().stream()))
+                g ->
+                    CompositeStrain.of(g.presses(), g.hoursPerDay()).figure().stream()
+                        .flatMap(f -> f.drivers().stream()))
             .collect(Collectors.toMap(Driver::effector, d -> d, CumulativeStrain::larger))
             .values()
             .stream();

@@ -52,8 +52,7 @@ public final class Endurance {
     if (!(share >= LEAST_EFFORT_ROHMERT && share <= 1)) {
       throw new IllegalArgumentException("a share of the maximum outside 0.20 to 1");
     }
-    return 60
-        * (-1.5 + 2.1 / share - 0.6 / (share * share) + 0.1 / (share * share * share));
+    return 60 * (-1.5 + 2.1 / share - 0.6 / (share * share) + 0.1 / (share * share * share));
   }
 
   /** One hold as a share of its careful limit; 1 and more is at or beyond it. */

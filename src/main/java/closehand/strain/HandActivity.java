@@ -94,8 +94,7 @@ public final class HandActivity {
             Stream.of(
                 new Driver("", Factor.EFFORT, peak),
                 new Driver("", Factor.FREQUENCY, level(perSecond, share) / level(0.25, share)),
-                new Driver(
-                    "", Factor.HELD_SHARE, level(perSecond, share) / level(perSecond, 20)))),
+                new Driver("", Factor.HELD_SHARE, level(perSecond, share) / level(perSecond, 20)))),
         List.of());
   }
 

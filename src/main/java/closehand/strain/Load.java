@@ -46,6 +46,8 @@ public sealed interface Load {
 
   /** The value, where there is one. */
   default OptionalDouble amount() {
-    return this instanceof Figure figure ? OptionalDouble.of(figure.value()) : OptionalDouble.empty();
+    return this instanceof Figure figure
+        ? OptionalDouble.of(figure.value())
+        : OptionalDouble.empty();
   }
 }

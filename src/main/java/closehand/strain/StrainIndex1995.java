@@ -94,8 +94,7 @@ public final class StrainIndex1995 {
       return Load.outside(Method.STRAIN_INDEX_1995, Flag.MORE_THAN_A_MINUTE);
     }
     double share = 100 * press.secondsPerMinute() / Exertion.MINUTE;
-    Multipliers all =
-        multipliers(10 * press.effort(), share, press.perMinute(), 3, 3, hoursPerDay);
+    Multipliers all = multipliers(10 * press.effort(), share, press.perMinute(), 3, 3, hoursPerDay);
     return new Load.Figure(
         Method.STRAIN_INDEX_1995,
         all.product(),

@@ -12,8 +12,7 @@ import org.junit.jupiter.api.Test;
 class InvariantsTest {
   @Test
   void theBranchesMeet() {
-    assertEquals(
-        RevisedStrainIndex.effort(0.4), RevisedStrainIndex.effort(Math.nextUp(0.4)), 1e-9);
+    assertEquals(RevisedStrainIndex.effort(0.4), RevisedStrainIndex.effort(Math.nextUp(0.4)), 1e-9);
     assertEquals(22.6, 0.00334 * Math.pow(90, 1.96), 0.005);
     assertEquals(22.6, RevisedStrainIndex.frequency(Math.nextUp(90.0)), 0.005);
     assertEquals(19.05, 19.17 * Math.log(60) - 59.44, 0.005);
@@ -32,8 +31,7 @@ class InvariantsTest {
       assertTrue(
           RevisedStrainIndex.duration(at + 0.0007) >= RevisedStrainIndex.duration(at), "" + at);
       if (at < 23) {
-        assertTrue(
-            RevisedStrainIndex.hours(at + 0.0007) >= RevisedStrainIndex.hours(at), "" + at);
+        assertTrue(RevisedStrainIndex.hours(at + 0.0007) >= RevisedStrainIndex.hours(at), "" + at);
       }
       if (at < 0.999) {
         assertTrue(
@@ -95,8 +93,7 @@ class InvariantsTest {
     assertThrows(IllegalArgumentException.class, () -> Endurance.seconds(Region.HAND, 20));
     assertThrows(IllegalArgumentException.class, () -> Endurance.seconds(Region.HAND, 0.09));
     assertThrows(IllegalArgumentException.class, () -> Endurance.rohmertSeconds(0.15));
-    assertThrows(
-        IllegalArgumentException.class, () -> Endurance.seconds(Region.HAND, Double.NaN));
+    assertThrows(IllegalArgumentException.class, () -> Endurance.seconds(Region.HAND, Double.NaN));
   }
 
   /** Order of the abstract of Frey Law and Avin at a middle effort. */

@@ -50,19 +50,38 @@ class LoadPropertiesTest {
 
   @Test
   void morePressesNeverLowerALoad() {
-    neverLowers(p -> new Exertion(p.effector(), p.effort(), p.perMinute() * 1.1, p.seconds(), p.wristDegrees()));
-    neverLowers(p -> new Exertion(p.effector(), p.effort(), p.perMinute() * 3, p.seconds(), p.wristDegrees()));
+    neverLowers(
+        p ->
+            new Exertion(
+                p.effector(), p.effort(), p.perMinute() * 1.1, p.seconds(), p.wristDegrees()));
+    neverLowers(
+        p ->
+            new Exertion(
+                p.effector(), p.effort(), p.perMinute() * 3, p.seconds(), p.wristDegrees()));
   }
 
   @Test
   void longerHoldsNeverLowerALoad() {
-    neverLowers(p -> new Exertion(p.effector(), p.effort(), p.perMinute(), p.seconds() * 1.1, p.wristDegrees()));
-    neverLowers(p -> new Exertion(p.effector(), p.effort(), p.perMinute(), p.seconds() * 3, p.wristDegrees()));
+    neverLowers(
+        p ->
+            new Exertion(
+                p.effector(), p.effort(), p.perMinute(), p.seconds() * 1.1, p.wristDegrees()));
+    neverLowers(
+        p ->
+            new Exertion(
+                p.effector(), p.effort(), p.perMinute(), p.seconds() * 3, p.wristDegrees()));
   }
 
   @Test
   void higherEffortNeverLowersALoad() {
-    neverLowers(p -> new Exertion(p.effector(), Math.min(1, p.effort() + 0.02), p.perMinute(), p.seconds(), p.wristDegrees()));
+    neverLowers(
+        p ->
+            new Exertion(
+                p.effector(),
+                Math.min(1, p.effort() + 0.02),
+                p.perMinute(),
+                p.seconds(),
+                p.wristDegrees()));
     neverLowers(p -> new Exertion(p.effector(), 1, p.perMinute(), p.seconds(), p.wristDegrees()));
   }
 

@@ -50,8 +50,7 @@ class OutsideMethodTest {
     List<Exertion> overlapping = List.of(press("R.I", 0.3, 2, 25), press("R.M", 0.1, 2, 25));
     Load.Figure figure = CompositeStrain.of(overlapping, 2).figure().orElseThrow();
     assertTrue(figure.flags().contains(Flag.OVERLAPPING));
-    List<Exertion> oneAfterTheOther =
-        List.of(press("R.I", 0.3, 2, 25), press("R.M", 0.1, 2, 5));
+    List<Exertion> oneAfterTheOther = List.of(press("R.I", 0.3, 2, 25), press("R.M", 0.1, 2, 5));
     assertEquals(
         CompositeStrain.of(oneAfterTheOther, 2).amount().orElseThrow(), figure.value(), 1e-9);
   }
@@ -125,8 +124,7 @@ class OutsideMethodTest {
     assertEquals("effort-range", code(problems("R.T", -1, 40, 0.2, 0)));
     assertEquals("frequency-range", code(problems("R.T", 3, 0, 0.2, 0)));
     assertEquals("frequency-range", code(problems("R.T", 3, Double.NaN, 0.2, 0)));
-    assertEquals(
-        "frequency-range", code(problems("R.T", 3, Double.POSITIVE_INFINITY, 0.2, 0)));
+    assertEquals("frequency-range", code(problems("R.T", 3, Double.POSITIVE_INFINITY, 0.2, 0)));
     assertEquals("seconds-range", code(problems("R.T", 3, 40, 0, 0)));
     assertEquals("more-than-a-minute", code(problems("R.T", 3, 40, 2, 0)));
     assertEquals("wrist-range", code(problems("R.T", 3, 40, 0.2, 120)));
@@ -150,7 +148,9 @@ class OutsideMethodTest {
   void forcesAreTakenBesideTheOwnMaximumOnly() {
     List<Problem> problems = new ArrayList<>();
     assertEquals(
-        0.2, Effort.ofForces(FILE, 0.6, 3, Effort.MOST_FINGER_NEWTONS, problems).orElseThrow(), 1e-12);
+        0.2,
+        Effort.ofForces(FILE, 0.6, 3, Effort.MOST_FINGER_NEWTONS, problems).orElseThrow(),
+        1e-12);
     assertTrue(problems.isEmpty());
     assertTrue(Effort.ofForces(FILE, 5, 900, Effort.MOST_HAND_NEWTONS, problems).isEmpty());
     assertTrue(Effort.ofForces(FILE, 5, 3, Effort.MOST_FINGER_NEWTONS, problems).isEmpty());
@@ -183,8 +183,7 @@ class OutsideMethodTest {
                 1)
             .figure()
             .orElseThrow();
-    assertEquals(
-        List.of("R.T", "R.M"), hand.drivers().stream().map(Driver::effector).toList());
+    assertEquals(List.of("R.T", "R.M"), hand.drivers().stream().map(Driver::effector).toList());
     assertEquals(Factor.DURATION, hand.drivers().get(1).factor());
   }
 

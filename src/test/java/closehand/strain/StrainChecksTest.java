@@ -192,11 +192,7 @@ class StrainChecksTest {
 
   private static Exertion press(Row row) {
     return new Exertion(
-        "R.I",
-        row.number("i"),
-        row.number("e_per_min"),
-        row.number("d_s"),
-        row.number("p_deg"));
+        "R.I", row.number("i"), row.number("e_per_min"), row.number("d_s"), row.number("p_deg"));
   }
 
   private static double multiplier(Row row) {
