@@ -93,6 +93,7 @@ final class Commands {
         InterviewOptions.class,
         AdviseOptions.class,
         SummaryOptions.class,
+        WhyOptions.class,
         CheckOptions.class
       },
       footer = {
