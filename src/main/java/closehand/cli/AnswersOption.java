@@ -20,6 +20,13 @@ final class AnswersOption {
   @Option(names = "--home", paramLabel = "DIR", description = "Where cases are kept.")
   private @Nullable Path home;
 
+  /** A flat answers file. */
+  static AnswersOption file(String name) {
+    AnswersOption option = new AnswersOption();
+    option.answers = name;
+    return option;
+  }
+
   Optional<String> caseName() {
     return Optional.ofNullable(caseName);
   }
