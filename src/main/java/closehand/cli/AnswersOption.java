@@ -20,10 +20,13 @@ final class AnswersOption {
   @Option(names = "--home", paramLabel = "DIR", description = "Where cases are kept.")
   private @Nullable Path home;
 
-  /** A flat answers file. */
-  static AnswersOption file(String name) {
+  /** The same where a command reads its words itself. */
+  static AnswersOption of(
+      Optional<String> caseName, Optional<String> answers, Optional<Path> home) {
     AnswersOption option = new AnswersOption();
-    option.answers = name;
+    option.caseName = caseName.orElse(null);
+    option.answers = answers.orElse(null);
+    option.home = home.orElse(null);
     return option;
   }
 

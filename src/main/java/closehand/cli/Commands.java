@@ -47,7 +47,7 @@ final class Commands {
             && words.get(0).equals("advise")
             && words.get(1).equals("--answers")
             && !words.get(2).startsWith("--");
-    return plain ? Optional.of(AnswersOption.file(words.get(2))) : Optional.empty();
+    return plain ? Optional.of(AnswersOption.of(Optional.empty(), Optional.of(words.get(2)), Optional.empty())) : Optional.empty();
   }
 
   private static int parse(String[] arguments, Surroundings surroundings) throws IOException {
@@ -114,6 +114,7 @@ final class Commands {
         InterviewOptions.class,
         AdviseOptions.class,
         SummaryOptions.class,
+        WhyOptions.class,
         CheckOptions.class
       },
       footer = {

@@ -9,6 +9,7 @@ import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
 import closehand.interview.Wording;
 import closehand.report.Consultation;
+import closehand.report.Desk;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -200,6 +201,7 @@ public final class LineFace {
       case NOTE -> note(ask.rest());
       case WHO -> source.ask(console);
       case SO_FAR -> console.lines(consultation.suggestions().lines());
+      case EXPLAIN -> asides.explain(desk, interview, ask.rest());
       case PAGE -> console.lines(desk.page(interview));
       case LOWER -> lower();
       case ASKER -> {

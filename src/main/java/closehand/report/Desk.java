@@ -1,12 +1,11 @@
-package closehand.line;
+package closehand.report;
 
 import closehand.bank.Field;
 import closehand.interview.Interview;
-import closehand.report.Consultation;
 import java.util.List;
 import java.util.Map;
 
-/** What the face asks of the program around it: advice, saving and pages. */
+/** What a face asks of the program around it: advice, saving and pages. */
 public interface Desk {
   /** What the answers mean as they stand. */
   Consultation consult(Interview interview);
@@ -27,6 +26,16 @@ public interface Desk {
    * where any words will do.
    */
   Map<String, String> names(Interview interview, Field field);
+
+  /** What can be explained besides: every control by its id, in words with how it stands. */
+  default Map<String, String> explainable(Interview interview) {
+    return Map.of();
+  }
+
+  /** Why something stands as it does, and what would change it, ready to print. */
+  default List<String> explain(Interview interview, String name) {
+    return consult(interview).suggestions().lines();
+  }
 
   /** Today, as an ISO date. */
   String today();
