@@ -47,7 +47,10 @@ final class Commands {
             && words.get(0).equals("advise")
             && words.get(1).equals("--answers")
             && !words.get(2).startsWith("--");
-    return plain ? Optional.of(AnswersOption.of(Optional.empty(), Optional.of(words.get(2)), Optional.empty())) : Optional.empty();
+    return plain
+        ? Optional.of(
+            AnswersOption.of(Optional.empty(), Optional.of(words.get(2)), Optional.empty()))
+        : Optional.empty();
   }
 
   private static int parse(String[] arguments, Surroundings surroundings) throws IOException {
