@@ -130,6 +130,16 @@ final class CaseDesk implements Desk {
   }
 
   @Override
+  public Map<String, String> explainable(Interview interview) {
+    return new Explaining(pages, glyphs).names(interview.answers());
+  }
+
+  @Override
+  public List<String> explain(Interview interview, String name) {
+    return lines(new Explaining(pages, glyphs).text(interview.answers(), name, false));
+  }
+
+  @Override
   public String today() {
     return today;
   }
