@@ -14,7 +14,8 @@ import java.util.List;
  * @param dropped link ids of answers that do not fit the bank in use and were left out
  * @param warnings what somebody should look at
  */
-public record CaseFile(Path path, CaseDocument document, List<String> dropped, List<Problem> warnings) {
+public record CaseFile(
+    Path path, CaseDocument document, List<String> dropped, List<Problem> warnings) {
   public CaseFile {
     dropped = List.copyOf(dropped);
     warnings = List.copyOf(warnings);

@@ -49,7 +49,8 @@ final class CaseOpening {
   Outcome.Ready fresh(Interview.Route route, Provenance.By asker) {
     Interview interview = Interview.begin(bank.questionnaire(), route, asker);
     StoredCase kept = kept(interview);
-    console.say("This case is called " + kept.name() + ". No name or birth date is needed anywhere.");
+    console.say(
+        "This case is called " + kept.name() + ". No name or birth date is needed anywhere.");
     console.say(
         "Everything is kept in "
             + cases.folder()

@@ -22,8 +22,7 @@ final class Leaving {
   private final StoredCase kept;
   private final CaseDesk desk;
 
-  Leaving(
-      Surroundings surroundings, Console console, Pages pages, StoredCase kept, CaseDesk desk) {
+  Leaving(Surroundings surroundings, Console console, Pages pages, StoredCase kept, CaseDesk desk) {
     this.surroundings = surroundings;
     this.console = console;
     this.pages = pages;

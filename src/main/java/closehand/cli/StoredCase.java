@@ -137,8 +137,7 @@ final class StoredCase implements Kept, Closeable {
   private void takeIn(Interview interview) {
     String now = Moment.now(clock);
     CaseRecord record =
-        History.after(
-            document.record(), last, interview, new History.Stamp(now, elapsedSeconds()));
+        History.after(document.record(), last, interview, new History.Stamp(now, elapsedSeconds()));
     SavedCase.BankStamp stamp = SavedCase.BankStamp.of(bank.questionnaire(), bank.fingerprint());
     String started = document.saved().started();
     document = document.with(SavedCase.of(name(), stamp, interview, started, now), record);

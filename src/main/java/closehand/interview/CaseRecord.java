@@ -45,8 +45,7 @@ public record CaseRecord(
     boolean same = !suggested.isEmpty() && suggested.get(suggested.size() - 1).says(now);
     return same
         ? this
-        : new CaseRecord(
-            consents, history, joined(suggested, List.of(now)), keepUntil, reviewOn);
+        : new CaseRecord(consents, history, joined(suggested, List.of(now)), keepUntil, reviewOn);
   }
 
   /** The same with these days. */

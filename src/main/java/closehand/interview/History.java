@@ -114,8 +114,7 @@ public final class History {
     Answers.Recorded recorded = after.answers().byFact().get(subject);
     Provenance.By by = recorded == null ? after.asker() : recorded.provenance().by();
     events.add(
-        new Event(
-            stamp.at(), stamp.elapsedSeconds(), what, subject, from, to, by.code(), why));
+        new Event(stamp.at(), stamp.elapsedSeconds(), what, subject, from, to, by.code(), why));
   }
 
   private List<Consent> consents() {

@@ -19,9 +19,10 @@ import java.util.Map;
 /**
  * Writes a saved case as one JSON document.
  *
- * <p>Format and schema come first, so that any later program knows what it reads. The answers that apply stand in it as a FHIR QuestionnaireResponse, which other programs can
- * take out. What a response cannot hold stands beside it: answers set aside, and choices of none
- * where the question has no option that says so.
+ * <p>Format and schema come first, so that any later program knows what it reads. The answers that
+ * apply stand in it as a FHIR QuestionnaireResponse, which other programs can take out. What a
+ * response cannot hold stands beside it: answers set aside, and choices of none where the question
+ * has no option that says so.
  */
 public final class CaseWriter {
   static final String FORMAT = "closehand-case";

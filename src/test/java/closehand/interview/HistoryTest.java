@@ -15,8 +15,7 @@ class HistoryTest {
               "A",
               Forms.question("A-1", Forms.one("consent.state", "yes", "no")),
               Forms.question("A-2", Forms.yesNo("skin.sore")),
-              Forms.question(
-                  "A-3", Forms.words("skin.where").when(Forms.isTrue("skin.sore")))));
+              Forms.question("A-3", Forms.words("skin.where").when(Forms.isTrue("skin.sore")))));
   private static final History.Stamp NOON = new History.Stamp("2026-11-25T12:00:00Z", 60);
 
   private CaseRecord record = CaseRecord.NONE;
@@ -38,7 +37,11 @@ class HistoryTest {
         .map(
             e ->
                 String.join(
-                        " ", e.what().code(), e.subject(), words(e.from()) + ">" + words(e.to()), e.why())
+                        " ",
+                        e.what().code(),
+                        e.subject(),
+                        words(e.from()) + ">" + words(e.to()),
+                        e.why())
                     .strip())
         .toList();
   }
@@ -125,11 +128,21 @@ class HistoryTest {
   void theSameSuggestionsAreKeptOnce() {
     Suggested one =
         new Suggested(
-            NOON.at(), "1.0.0", "abc", false, List.of(), List.of("C-SKIN"),
+            NOON.at(),
+            "1.0.0",
+            "abc",
+            false,
+            List.of(),
+            List.of("C-SKIN"),
             List.of(new Suggested.Idea("SET", "settings first", 3)));
     Suggested later =
         new Suggested(
-            "2026-12-01T12:00:00Z", "1.1.0", "abd", false, List.of(), List.of("C-SKIN"),
+            "2026-12-01T12:00:00Z",
+            "1.1.0",
+            "abd",
+            false,
+            List.of(),
+            List.of("C-SKIN"),
             one.ideas());
     Suggested other =
         new Suggested(
