@@ -70,7 +70,7 @@ class FrozenCasesTest {
   void theFirstSchemaKeepsItsAnswersAndHasNoHistory() throws IOException {
     CaseDocument one = read(Files.readAllBytes(file(1))).document();
     Answers answers = one.saved().answers();
-    assertEquals(20, answers.byFact().size());
+    assertEquals(18, answers.byFact().size());
     assertEquals(Optional.of(new Value.Codes(List.of())), answers.value("comm.mode"));
     assertEquals(Optional.of(new Value.Code("no")), answers.value("safe.adNow"));
     assertTrue(answers.isLowered("C-NEURO"));
