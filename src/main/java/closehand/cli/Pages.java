@@ -34,6 +34,10 @@ final class Pages {
     return bank;
   }
 
+  RuleBook rules() {
+    return rules;
+  }
+
   /** What the rules make of the answers, all games together. */
   Advice advise(Answers answers) {
     return rules.advise(answers);

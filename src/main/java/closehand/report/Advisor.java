@@ -19,6 +19,16 @@ public interface Advisor {
    */
   Map<String, String> names(Interview interview, Field field);
 
+  /** What can be explained besides: every control by its id, in words with how it stands. */
+  default Map<String, String> explainable(Interview interview) {
+    return Map.of();
+  }
+
+  /** Why something stands as it does, and what would change it, ready to print. */
+  default List<String> explain(Interview interview, String name) {
+    return consult(interview).suggestions().lines();
+  }
+
   /** Today, as an ISO date. */
   String today();
 }

@@ -50,6 +50,9 @@ sealed interface Act {
   /** What a command does. */
   record Do(Command command) implements Act {}
 
+  /** Why the control with this id stands as it does. */
+  record Explain(String id) implements Act {}
+
   /** The typed line is taken. */
   record Accept() implements Act {}
 

@@ -48,6 +48,9 @@ final class Acting {
     if (act instanceof Act.Run run) {
       return new ScreenModel.Step(model, List.of(run.effect()));
     }
+    if (act instanceof Act.Explain explain) {
+      return talking(model, () -> only(explained(model, explain.id())));
+    }
     if (act instanceof Act.Say say) {
       return only(model.saying(Said.refused(say.sentence())));
     }
@@ -146,6 +149,11 @@ final class Acting {
       return on(below.replacing(new Layer(typed, below.top().spot())), typed.accept(below));
     }
     return on(model, top.accept(model));
+  }
+
+  private static ScreenModel explained(ScreenModel model, String id) {
+    Talk talk = model.talk().orElseThrow();
+    return model.told("Why, and what would change it", talk.advisor().explain(talk.interview(), id));
   }
 
   private static ScreenModel.Step adjust(ScreenModel model, Settings settings) {

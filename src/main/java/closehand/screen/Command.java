@@ -24,6 +24,8 @@ public enum Command {
   WHO('w', "who answers, and how it is known"),
   /** Suggestions as they stand. */
   SO_FAR('s', "what the answers so far point to"),
+  /** Why a control stands as it does. */
+  EXPLAIN('e', "why a control is suggested or not, and what would change it"),
   /** The player's page. */
   PAGE('p', "the page as it stands"),
   /** A clinician lowers a stop. */

@@ -31,6 +31,7 @@ final class Commanding {
       case NOTE -> show(model, TextScreen.note());
       case WHO -> show(model, Menu.of(Menu.Kind.WHO_ANSWERS));
       case SO_FAR -> show(model, ReadingScreen.of(ReadingScreen.Kind.SO_FAR));
+      case EXPLAIN -> show(model, new ExplainScreen(0));
       case PAGE -> show(model, ReadingScreen.of(ReadingScreen.Kind.PAGE));
       case LOWER -> show(model, Menu.of(Menu.Kind.LOWER));
       case ASKER -> show(model, Menu.of(Menu.Kind.CONDUCT));

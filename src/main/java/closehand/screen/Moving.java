@@ -26,6 +26,7 @@ final class Moving {
       case ESCAPE -> model.layers().size() > 1 ? back(model) : Acting.only(model);
       case HELP -> Acting.on(model.saying(Said.NOTHING), new Act.Do(Command.HELP));
       case INTERRUPT -> Acting.on(model.saying(Said.NOTHING), new Act.Do(Command.LEAVE));
+      default -> Acting.only(model);
     };
   }
 

@@ -52,8 +52,11 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     boolean shared = model.settings().shared();
     String text = String.join("\n", lines);
     Shown.Builder screen = new Shown.Builder("What the answers so far point to");
-    return closing(
-        text(screen, shared ? List.of(CODES.matcher(text).replaceAll("").split("\n", -1)) : lines));
+    text(screen, shared ? List.of(CODES.matcher(text).replaceAll("").split("\n", -1)) : lines);
+    screen.gap();
+    screen.offer(1, "Why one control stands as it does", new Act.Do(Command.EXPLAIN));
+    screen.offer(2, "The page as it stands", new Act.Do(Command.PAGE));
+    return screen.offer(0, "Back", new Act.Close()).build();
   }
 
   private static Shown page(ScreenModel model) {

@@ -14,6 +14,7 @@ sealed interface Screen
         TextScreen,
         ReadingScreen,
         OverviewScreen,
+        ExplainScreen,
         NoticeScreen,
         LettersScreen {
   /** The screen put together. */

@@ -82,6 +82,19 @@ public record ScreenModel(
     return talk.map(t -> with(t.troubled(trouble))).orElse(this);
   }
 
+  /** Whether a key writes into a line here, so that the same one may come again at once. */
+  public boolean writes(Key key) {
+    Optional<Draft> draft = top().screen().draft();
+    if (draft.isEmpty()) {
+      return false;
+    }
+    boolean empty = draft.get().isEmpty();
+    boolean words = draft.get().kind() == Draft.Kind.WORDS;
+    return key instanceof Key.Typed typed
+        ? !words || !empty || typed.digit() < 0
+        : key == Key.Named.BACKSPACE && !empty;
+  }
+
   /** What is to be seen. */
   public Frame frame() {
     return View.of(Foot.content(this), top().spot(), size, glyphs);
