@@ -11,7 +11,7 @@ import java.util.List;
  */
 record BoardScreen(Draft line, int group) implements Screen {
   private static final int NONE = -1;
-  private static final List<List<String>> GROUPS =
+  static final List<List<String>> GROUPS =
       List.of(
           List.of("a", "b", "c", "d", "e", "f", "g"),
           List.of("h", "i", "j", "k", "l", "m", "n"),
