@@ -135,8 +135,7 @@ final class Acting {
         () -> {
           ScreenModel.Step step = Leading.send(model, new Message.JumpTo(fact), "");
           Talk talk = step.model().talk().orElseThrow().answering(true);
-          return new ScreenModel.Step(
-              Leading.toBase(step.model()).with(talk), step.effects());
+          return new ScreenModel.Step(Leading.toBase(step.model()).with(talk), step.effects());
         });
   }
 
@@ -153,7 +152,8 @@ final class Acting {
 
   private static ScreenModel explained(ScreenModel model, String id) {
     Talk talk = model.talk().orElseThrow();
-    return model.told("Why, and what would change it", talk.advisor().explain(talk.interview(), id));
+    return model.told(
+        "Why, and what would change it", talk.advisor().explain(talk.interview(), id));
   }
 
   private static ScreenModel.Step adjust(ScreenModel model, Settings settings) {
@@ -173,7 +173,10 @@ final class Acting {
               "From here on: "
                   + talk.by().map(People::answering).orElse("as before")
                   + ", "
-                  + talk.how().map(People::known).orElse("as before").toLowerCase(java.util.Locale.ROOT)
+                  + talk.how()
+                      .map(People::known)
+                      .orElse("as before")
+                      .toLowerCase(java.util.Locale.ROOT)
                   + ".";
           return only(Leading.toBase(model.with(talk)).saying(Said.that(sentence)));
         });

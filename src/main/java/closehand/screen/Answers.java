@@ -99,8 +99,7 @@ final class Answers {
     foot(screen, true);
   }
 
-  private static String done(
-      FactType type, QuestionScreen question, List<Picks.Entry> entries) {
+  private static String done(FactType type, QuestionScreen question, List<Picks.Entry> entries) {
     int count = question.picks().size();
     if (count == 0) {
       return Picks.mayBeEmpty(type, entries) ? "Done: none of these" : "Done";
@@ -147,7 +146,9 @@ final class Answers {
     screen.field("Words: ", draft.text());
     screen.gap();
     screen.offer(
-        digits ? 1 : -1, "Choose the letters from a list", new Act.Show(BoardScreen.letters(draft)));
+        digits ? 1 : -1,
+        "Choose the letters from a list",
+        new Act.Show(BoardScreen.letters(draft)));
     if (question.mayKeep()) {
       screen.offer(
           digits ? 2 : -1, "Keep the answer and go on", new Act.Send(new Message.Onward()));
@@ -157,15 +158,12 @@ final class Answers {
 
   private static void foot(Shown.Builder screen, boolean digits) {
     screen.gap();
-    screen.offer(
-        digits ? SKIP : -1, "Skip, or more", new Act.Show(Menu.of(Menu.Kind.SKIP)));
-    screen.offer(
-        digits ? STOP : -1, "Stop: pain or feeling unwell", new Act.Do(Command.STOP));
+    screen.offer(digits ? SKIP : -1, "Skip, or more", new Act.Show(Menu.of(Menu.Kind.SKIP)));
+    screen.offer(digits ? STOP : -1, "Stop: pain or feeling unwell", new Act.Do(Command.STOP));
   }
 
   /** The skip and stop lines for screens that belong to a question. */
   static void end(Shown.Builder screen) {
     foot(screen, true);
   }
-
 }

@@ -110,7 +110,9 @@ final class AsideMenus {
     return end.build();
   }
 
-  /** What is open, a line a question; what is for a clinician only, not where a player reads along. */
+  /**
+   * What is open, a line a question; what is for a clinician only, not where a player reads along.
+   */
   private static List<String> open(Interview interview, boolean shared) {
     Set<String> lines = new LinkedHashSet<>();
     for (StillOpen one : interview.open()) {
@@ -131,8 +133,7 @@ final class AsideMenus {
       return leave.offer(0, "Stay here", new Act.Close()).build();
     }
     Interview interview = model.talk().get().interview();
-    Effect.Ending ending =
-        interview.finished() ? Effect.Ending.FINISHED : Effect.Ending.LEFT;
+    Effect.Ending ending = interview.finished() ? Effect.Ending.FINISHED : Effect.Ending.LEFT;
     boolean forget =
         interview
             .answers()
@@ -159,8 +160,6 @@ final class AsideMenus {
     delete.add(Block.strong("Delete everything kept of this case? It cannot be brought back."));
     delete.gap();
     delete.offer(1, "No, keep it", new Act.Close());
-    return delete
-        .offer(2, "Yes, delete it and leave", new Act.Run(new Effect.Delete()))
-        .build();
+    return delete.offer(2, "Yes, delete it and leave", new Act.Run(new Effect.Delete())).build();
   }
 }

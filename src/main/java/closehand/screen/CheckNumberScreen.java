@@ -1,8 +1,8 @@
 package closehand.screen;
 
 import closehand.bank.Field;
-import closehand.interview.Wording;
 import closehand.interview.Value;
+import closehand.interview.Wording;
 import closehand.screen.view.Block;
 
 /**

@@ -50,8 +50,7 @@ final class Commanding {
 
   private static ScreenModel.Step shared(ScreenModel model) {
     boolean on = !model.settings().shared();
-    ScreenModel.Step step =
-        Acting.on(model, new Act.Adjust(model.settings().withShared(on)));
+    ScreenModel.Step step = Acting.on(model, new Act.Adjust(model.settings().withShared(on)));
     return new ScreenModel.Step(
         step.model().saying(Said.that(on ? "Shared view is on." : "Shared view is off.")),
         step.effects());
@@ -59,7 +58,6 @@ final class Commanding {
 
   /** A screen that is in sight already is not put on top of itself. */
   private static ScreenModel.Step show(ScreenModel model, Screen screen) {
-    return Acting.only(
-        model.top().screen().equals(screen) ? model : model.pushing(screen));
+    return Acting.only(model.top().screen().equals(screen) ? model : model.pushing(screen));
   }
 }

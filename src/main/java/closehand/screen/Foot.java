@@ -51,7 +51,8 @@ final class Foot {
     keys.add(new Content.Hint("Space", "next"));
     keys.add(new Content.Hint("Enter", "take"));
     if (model.top().screen() instanceof QuestionScreen q
-        && (q.draft().isEmpty() || q.draft().get().kind() == Draft.Kind.WORDS && q.draft().get().isEmpty())) {
+        && (q.draft().isEmpty()
+            || q.draft().get().kind() == Draft.Kind.WORDS && q.draft().get().isEmpty())) {
       keys.add(new Content.Hint("0", "more"));
     }
     keys.add(new Content.Hint("Backspace", "back"));

@@ -49,7 +49,9 @@ final class Grid {
         && hand(row.field()).equals(hand);
   }
 
-  /** The part of a fact that names the side, such as L in digit.L.press.T; empty where none does. */
+  /**
+   * The part of a fact that names the side, such as L in digit.L.press.T; empty where none does.
+   */
   private static String hand(Field field) {
     String[] parts = field.fact().split("\\.", -1);
     boolean side = parts.length > 2 && (parts[1].equals("L") || parts[1].equals("R"));

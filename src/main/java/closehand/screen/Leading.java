@@ -30,8 +30,7 @@ final class Leading {
     Optional<String> refusal = talk.interview().refusal();
     if (refusal.isPresent()) {
       ScreenModel same = model.top().screen() instanceof TextScreen ? model : toBase(model);
-      return new ScreenModel.Step(
-          same.with(talk).saying(Said.refused(refusal.get())), List.of());
+      return new ScreenModel.Step(same.with(talk).saying(Said.refused(refusal.get())), List.of());
     }
     boolean here =
         !changesQuestion(message) && talk.interview().at().equals(before.interview().at());
@@ -97,9 +96,7 @@ final class Leading {
 
   private static List<Consultation.Notice> standing(Talk talk, Announced.Due due) {
     return due.stops().isEmpty()
-        ? talk.consultation().notices().stream()
-            .filter(Consultation.Notice::endsSession)
-            .toList()
+        ? talk.consultation().notices().stream().filter(Consultation.Notice::endsSession).toList()
         : due.stops();
   }
 
@@ -111,5 +108,4 @@ final class Leading {
     }
     return String.join("", names);
   }
-
 }

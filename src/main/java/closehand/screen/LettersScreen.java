@@ -15,8 +15,7 @@ record LettersScreen(int page, Optional<Command> waiting) implements Screen {
   public Shown shown(ScreenModel model) {
     Shown.Builder letters = new Shown.Builder("Letters");
     if (waiting.isPresent()) {
-      letters.add(
-          Block.strong("Type the letter for: " + waiting.get().meaning() + "."));
+      letters.add(Block.strong("Type the letter for: " + waiting.get().meaning() + "."));
       letters.gap();
       return letters.offer(0, "Leave it as it is", turn(page)).build();
     }
@@ -30,7 +29,8 @@ record LettersScreen(int page, Optional<Command> waiting) implements Screen {
           new Act.Turn(new LettersScreen(page, Optional.of(command))));
     }
     Pages.turn(letters, Pages.OF_SEVEN + 1, all.size(), page, Pages.OF_SEVEN, LettersScreen::turn);
-    letters.offer(9, "All as they were at first", new Act.Adjust(model.settings().withUsualLetters()));
+    letters.offer(
+        9, "All as they were at first", new Act.Adjust(model.settings().withUsualLetters()));
     return letters.offer(0, "Back", new Act.Close()).build();
   }
 

@@ -52,19 +52,18 @@ record NoticeScreen(List<Consultation.Notice> notices, boolean ends) implements 
     screen.offer(
         1,
         "End the session",
-        new Act.Run(
-            new Effect.Leave(consent ? Effect.Ending.NO_CONSENT : Effect.Ending.STOPPED)));
+        new Act.Run(new Effect.Leave(consent ? Effect.Ending.NO_CONSENT : Effect.Ending.STOPPED)));
     fact().ifPresent(f -> slip(screen, f));
     if (consent) {
-      screen.offer(4, "Delete everything kept so far, and leave", new Act.Show(Menu.of(Menu.Kind.DELETE)));
+      screen.offer(
+          4, "Delete everything kept so far, and leave", new Act.Show(Menu.of(Menu.Kind.DELETE)));
     } else {
       screen.offer(3, "A clinician lowers it", new Act.Do(Command.LOWER));
     }
   }
 
   private static void slip(Shown.Builder screen, String fact) {
-    screen.offer(
-        2, "That was a slip, or it has changed: answer again", new Act.AnswerAgain(fact));
+    screen.offer(2, "That was a slip, or it has changed: answer again", new Act.AnswerAgain(fact));
   }
 
   private Optional<String> fact() {
@@ -74,8 +73,6 @@ record NoticeScreen(List<Consultation.Notice> notices, boolean ends) implements 
   /** Going back from a stop is answering again; it never just goes away. */
   @Override
   public Act back() {
-    return fact()
-        .<Act>map(Act.AnswerAgain::new)
-        .orElseGet(() -> new Act.Send(new Message.Back()));
+    return fact().<Act>map(Act.AnswerAgain::new).orElseGet(() -> new Act.Send(new Message.Back()));
   }
 }

@@ -57,8 +57,7 @@ final class PeopleMenus {
     for (Provenance.By by : Provenance.By.values()) {
       Menu next = new Menu(Menu.Kind.HOW_KNOWN, 0, Optional.of(by));
       boolean now = talk.by().equals(Optional.of(by));
-      menu.offer(
-          new Offer(++digit, People.answering(by), now ? "(now)" : "", new Act.Swap(next)));
+      menu.offer(new Offer(++digit, People.answering(by), now ? "(now)" : "", new Act.Swap(next)));
     }
     return menu.offer(0, "Back", new Act.Close()).build();
   }
@@ -87,8 +86,7 @@ final class PeopleMenus {
       lower.add(Block.strong("Nothing stands that could be lowered.")).gap();
     } else if (talk.interview().asker() != Provenance.By.CLINICIAN) {
       lower.add(Block.strong("Only a clinician can lower a stop or caution.")).gap();
-      lower.offer(
-          1, "A clinician takes over now", new Act.Show(Menu.of(Menu.Kind.CONDUCT)));
+      lower.offer(1, "A clinician takes over now", new Act.Show(Menu.of(Menu.Kind.CONDUCT)));
     } else {
       lower.add(Block.strong("Which one do you lower?"));
       lower.say("It needs your name and your reason. The page will show both.").gap();

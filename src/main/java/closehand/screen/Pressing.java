@@ -77,7 +77,9 @@ final class Pressing {
   }
 
   private static boolean isLetter(String text) {
-    return text.length() == 1 && text.charAt(0) > ' ' && text.charAt(0) < 0x7f
+    return text.length() == 1
+        && text.charAt(0) > ' '
+        && text.charAt(0) < 0x7f
         && !Character.isDigit(text.charAt(0));
   }
 

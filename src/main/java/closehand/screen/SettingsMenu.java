@@ -25,7 +25,8 @@ final class SettingsMenu {
         3,
         "Letters are commands: " + onOff(now.letters()),
         new Act.Adjust(now.withLetters(!now.letters())));
-    menu.offer(4, "Change the letters", new Act.Show(new LettersScreen(0, java.util.Optional.empty())));
+    menu.offer(
+        4, "Change the letters", new Act.Show(new LettersScreen(0, java.util.Optional.empty())));
     menu.offer(
         5,
         "The same key again is ignored for: " + time(now.holdMillis()),

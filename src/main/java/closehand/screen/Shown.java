@@ -14,8 +14,7 @@ import java.util.List;
  * @param aside what may stand beside
  * @param begin the offer the cursor stands on at first
  */
-record Shown(
-    String heading, List<Block> blocks, List<Offer> offers, List<Block> aside, int begin) {
+record Shown(String heading, List<Block> blocks, List<Offer> offers, List<Block> aside, int begin) {
   Shown {
     blocks = List.copyOf(blocks);
     offers = List.copyOf(offers);

@@ -56,8 +56,7 @@ record Talk(
 
   /** What holds for an answer to this field; the player told it, and a task is measured. */
   Provenance source(Field field) {
-    Provenance.How usual =
-        field.task().isPresent() ? Provenance.How.MEASURED : Provenance.How.TOLD;
+    Provenance.How usual = field.task().isPresent() ? Provenance.How.MEASURED : Provenance.How.TOLD;
     return new Provenance(by.orElse(Provenance.By.PLAYER), how.orElse(usual), "");
   }
 
@@ -116,7 +115,6 @@ record Talk(
   }
 
   Talk troubled(List<String> sentences) {
-    return new Talk(
-        advisor, interview, consultation, by, how, announced, again, past, sentences);
+    return new Talk(advisor, interview, consultation, by, how, announced, again, past, sentences);
   }
 }

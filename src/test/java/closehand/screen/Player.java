@@ -222,7 +222,11 @@ final class Player {
           BoardScreen.GROUPS.stream().filter(g -> g.contains(letter)).findFirst();
       if (group.isPresent()) {
         int at = BoardScreen.GROUPS.indexOf(group.get());
-        take(o -> o.act() instanceof Act.Swap s && s.screen() instanceof BoardScreen b && b.group() == at);
+        take(
+            o ->
+                o.act() instanceof Act.Swap s
+                    && s.screen() instanceof BoardScreen b
+                    && b.group() == at);
         take(o -> o.words().equals(letter.equals(" ") ? "space" : letter));
       }
     }

@@ -9,8 +9,8 @@ import java.util.List;
 /**
  * Content at one size: its lines, and how far one can see and move.
  *
- * <p>Nothing that is not seen can be accepted: while the chosen item is below the last row, that row
- * says that there is more, and going on shows more first.
+ * <p>Nothing that is not seen can be accepted: while the chosen item is below the last row, that
+ * row says that there is more, and going on shows more first.
  */
 public final class Layout {
   private final Content content;
@@ -36,8 +36,7 @@ public final class Layout {
       blocks.add(Block.gap());
     }
     blocks.addAll(content.blocks());
-    return new Layout(
-        content, rooms, Body.lines(blocks, rooms.columns(), glyphs, content.roomy()));
+    return new Layout(content, rooms, Body.lines(blocks, rooms.columns(), glyphs, content.roomy()));
   }
 
   Content content() {

@@ -95,8 +95,7 @@ public final class View {
     if (rooms.asideLeft() == 0) {
       return;
     }
-    List<Line> lines =
-        Body.lines(layout.content().aside(), rooms.asideColumns(), glyphs, false);
+    List<Line> lines = Body.lines(layout.content().aside(), rooms.asideColumns(), glyphs, false);
     for (int i = 0; i < rooms.rows() && i < lines.size(); i++) {
       canvas.put(rooms.top() + i, rooms.asideLeft(), lines.get(i).text(), lines.get(i).role());
     }
