@@ -4,7 +4,6 @@ import closehand.bank.Bank;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
-import closehand.interview.Value;
 import closehand.line.LineFace;
 import closehand.line.Sitting;
 import closehand.report.Glyphs;
@@ -14,14 +13,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 
 /** Holds an interview line by line, new or opened again, and keeps it after every answer. */
 final class InterviewCommand {
-  /** Who may see the answers: what a player agreed to decides which pages are written. */
-  private static final String SHARE = "consent.share";
-
   private final Surroundings surroundings;
   private final Wanted wanted;
   private final Cases cases;
@@ -77,7 +72,7 @@ final class InterviewCommand {
     boolean scripted = wanted.script.isPresent() || !surroundings.typed();
     Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
     PlainConsole console = new PlainConsole(surroundings, input, glyphs, scripted);
-    BankInBackground loading = BankInBackground.start(wanted.bank);
+    Ahead<BankSource.Loaded> loading = BankSource.ahead(wanted.bank);
     if (wanted.caseName.isPresent()) {
       return again(console, glyphs, loading, asker, route);
     }
@@ -103,7 +98,7 @@ final class InterviewCommand {
   private int again(
       PlainConsole console,
       Glyphs glyphs,
-      BankInBackground loading,
+      Ahead<BankSource.Loaded> loading,
       Optional<Provenance.By> asker,
       Optional<Interview.Route> route)
       throws IOException {
@@ -127,8 +122,8 @@ final class InterviewCommand {
     return run(console, glyphs, bank.get(), ready.kept(), resumed);
   }
 
-  private Optional<Bank> bank(BankInBackground loading) throws IOException {
-    BankSource.Loaded loaded = loading.get();
+  private Optional<Bank> bank(Ahead<BankSource.Loaded> loading) throws IOException {
+    BankSource.Loaded loaded = BankSource.await(loading);
     Commands.report(loaded.problems(), surroundings);
     return loaded.bank();
   }
@@ -145,7 +140,6 @@ final class InterviewCommand {
       PlainConsole console, Glyphs glyphs, Bank bank, StoredCase kept, Interview interview)
       throws IOException {
     Pages pages = new Pages(bank);
-    String name = kept.name();
     CaseDesk desk = new CaseDesk(pages, kept, glyphs, surroundings.today());
     LineFace face = new LineFace(console, desk, interview);
     LineFace.Ending ending = face.run();
@@ -153,61 +147,13 @@ final class InterviewCommand {
       return ExitCode.DONE;
     }
     if (ending == LineFace.Ending.NO_CONSENT) {
-      new PageFiles(cases, name).delete();
+      kept.pages().delete();
       surroundings.output().flush();
       return ExitCode.DONE;
     }
-    if (forget(console, face.interview())) {
-      desk.delete().forEach(console::say);
-      surroundings.output().flush();
-      return ExitCode.DONE;
-    }
-    List<String> trouble = desk.keep(face.interview());
-    trouble.forEach(console::say);
-    if (trouble.isEmpty()) {
-      farewell(console, pages, name, face.interview());
-    }
+    boolean all = new Leaving(surroundings, console, pages, kept, desk).leave(face.interview());
     surroundings.output().flush();
-    return trouble.isEmpty() ? exitCode(ending, face.interview()) : ExitCode.INPUT_OUTPUT;
-  }
-
-  private void farewell(PlainConsole console, Pages pages, String name, Interview interview) {
-    PageFiles files = new PageFiles(cases, name);
-    boolean clinician = shares(interview, "clinician") || shares(interview, "team");
-    try {
-      files.write(pages.input(interview, name, surroundings.today()), clinician);
-      console.say("Everything is kept. The page for the player: " + files.player() + ".");
-      console.say(
-          clinician
-              ? "The page for the clinician: " + files.clinician() + "."
-              : "No page for a clinician was written, since sharing with one was not agreed.");
-    } catch (IOException e) {
-      console.say("Everything is kept, but the pages could not be written.");
-    }
-    console.say(
-        "To go on: closehand interview "
-            + name
-            + ". To print the page: closehand summary "
-            + name
-            + ".");
-  }
-
-  private static boolean shares(Interview interview, String whom) {
-    return interview
-        .answers()
-        .value(SHARE)
-        .filter(v -> v instanceof Value.Codes c && c.codes().contains(whom))
-        .isPresent();
-  }
-
-  /** Whether the player wanted nothing kept after the session, and says so again now. */
-  private static boolean forget(PlainConsole console, Interview interview) {
-    if (!shares(interview, "thisSession") || console.scripted()) {
-      return false;
-    }
-    console.say(
-        "You chose to keep this for this session only. Type keep to keep it all the same, or press Enter to delete it.");
-    return console.ask("> ").map(l -> !l.strip().equalsIgnoreCase("keep")).orElse(false);
+    return all ? exitCode(ending, face.interview()) : ExitCode.INPUT_OUTPUT;
   }
 
   private static int exitCode(LineFace.Ending ending, Interview interview) {
@@ -216,48 +162,5 @@ final class InterviewCommand {
       case INPUT_ENDED -> interview.finished() ? ExitCode.DONE : ExitCode.UNFINISHED;
       case NOT_UNDERSTOOD -> ExitCode.BAD_DATA;
     };
-  }
-
-  /** Loads the bank while the first questions, which need none, are answered. */
-  private static final class BankInBackground {
-    private final Thread thread;
-    private volatile BankSource.@org.jspecify.annotations.Nullable Loaded loaded;
-    private volatile @org.jspecify.annotations.Nullable Throwable trouble;
-
-    private BankInBackground(Optional<Path> folder) {
-      thread =
-          new Thread(
-              () -> {
-                try {
-                  loaded = BankSource.load(folder);
-                } catch (IOException | RuntimeException e) {
-                  trouble = e;
-                }
-              },
-              "bank");
-      thread.setDaemon(true);
-    }
-
-    static BankInBackground start(Optional<Path> folder) {
-      BankInBackground loading = new BankInBackground(folder);
-      loading.thread.start();
-      return loading;
-    }
-
-    BankSource.Loaded get() throws IOException {
-      try {
-        thread.join();
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
-      }
-      BankSource.Loaded ready = loaded;
-      if (ready != null) {
-        return ready;
-      }
-      if (trouble instanceof IOException e) {
-        throw e;
-      }
-      throw new IllegalStateException("the bank was not loaded", trouble);
-    }
   }
 }
