@@ -26,7 +26,8 @@ final class Characters {
     ByteBuffer all = ByteBuffer.allocate(left.remaining() + bytes.length);
     all.put(left).put(bytes).flip();
     CharBuffer characters =
-        CharBuffer.allocate((int) (all.remaining() * decoder.maxCharsPerByte()) + LONGEST_CHARACTER);
+        CharBuffer.allocate(
+            (int) (all.remaining() * decoder.maxCharsPerByte()) + LONGEST_CHARACTER);
     decoder.decode(all, characters, false);
     left = all.slice();
     return characters.flip().toString();

@@ -43,8 +43,7 @@ public final class FullScreen {
         new Manner(Theme.PLAIN, HoldGuard.USUAL_HOLD_MILLIS, HoldGuard.USUAL_BOUNCE_MILLIS);
   }
 
-  private FullScreen(
-      TakenTerminal terminal, InputStream input, Charset charset, Manner manner) {
+  private FullScreen(TakenTerminal terminal, InputStream input, Charset charset, Manner manner) {
     this.terminal = terminal;
     this.input = input;
     this.characters = new Characters(charset);

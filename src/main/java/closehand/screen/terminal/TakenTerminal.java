@@ -6,8 +6,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.locks.ReentrantLock;
 
 /**
- * A terminal in our hands: painted on until it is given back, once, by whoever comes first: the
- * end of the work, a failure, or the end of the process.
+ * A terminal in our hands: painted on until it is given back, once, by whoever comes first: the end
+ * of the work, a failure, or the end of the process.
  */
 final class TakenTerminal {
   /** How long the end of the process waits for a frame that is being written. */

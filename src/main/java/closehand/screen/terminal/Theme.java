@@ -68,7 +68,7 @@ public enum Theme {
    * @param asked the name given on the command line, empty for none
    * @param noColour whether {@code --no-color} was given
    * @param environment where {@code CLOSEHAND_THEME} may name one, and {@code NO_COLOR}, unless
-     *     empty, asks for no colours
+   *     empty, asks for no colours
    * @return nothing for a name there is not
    */
   public static Optional<Theme> chosen(

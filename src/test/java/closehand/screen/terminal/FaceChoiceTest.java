@@ -86,8 +86,7 @@ class FaceChoiceTest {
     var contrast = java.util.Optional.of("contrast");
     assertEquals(Theme.CONTRAST, Theme.chosen(contrast, false, Map.of()).orElseThrow());
     assertEquals(Theme.PLAIN, Theme.chosen(contrast, true, Map.of()).orElseThrow());
-    assertEquals(
-        Theme.PLAIN, Theme.chosen(contrast, false, Map.of("NO_COLOR", "1")).orElseThrow());
+    assertEquals(Theme.PLAIN, Theme.chosen(contrast, false, Map.of("NO_COLOR", "1")).orElseThrow());
     assertEquals(
         Theme.CONTRAST, Theme.chosen(contrast, false, Map.of("NO_COLOR", "")).orElseThrow());
     var none = java.util.Optional.<String>empty();

@@ -87,13 +87,17 @@ class TerminalDeviceTest {
     String second = all.substring(all.indexOf("\u001b[4;3H"));
     assertFalse(second.contains("ab"), second.replace('\u001b', '^'));
     assertTrue(second.contains("x"));
-    assertEquals(1, all.split("\u001b\\[2J", -1).length - 2, "cleared once at the start, once for the first frame");
+    assertEquals(
+        1,
+        all.split("\u001b\\[2J", -1).length - 2,
+        "cleared once at the start, once for the first frame");
   }
 
   @Test
   void theTerminalIsNeverAskedAnything() throws IOException {
     String all = painted(Theme.PLAIN, StandardCharsets.UTF_8, "one", "two");
-    for (String question : new String[] {"\u001b[6n", "\u001b[c", "\u001b[>c", "\u0005", "\u001b[?u"}) {
+    for (String question :
+        new String[] {"\u001b[6n", "\u001b[c", "\u001b[>c", "\u0005", "\u001b[?u"}) {
       assertFalse(all.contains(question));
     }
   }
