@@ -147,17 +147,14 @@ final class TurnLines {
     String fact = step.fact();
     if (step.to() instanceof closehand.rules.Change.To.Counted
         && answers.value(fact).orElse(null) instanceof Value.Codes codes) {
-      long picked =
-          codes.codes().stream().filter(c -> !isExclusive(fact, c)).count();
+      long picked = codes.codes().stream().filter(c -> !isExclusive(fact, c)).count();
       return " (now " + picked + ")";
     }
     Field field = fields.get(fact);
     Answers.Recorded recorded = answers.byFact().get(fact);
     return field == null || recorded == null
         ? ""
-        : " (now "
-            + glyphs.quoted(Phrases.bare(Wording.of(field, recorded.answer())))
-            + ")";
+        : " (now " + glyphs.quoted(Phrases.bare(Wording.of(field, recorded.answer()))) + ")";
   }
 
   private boolean isExclusive(String fact, String code) {
@@ -184,8 +181,7 @@ final class TurnLines {
     boolean told =
         variation.steps().stream()
             .map(s -> answers.byFact().get(s.fact()))
-            .anyMatch(
-                r -> r != null && r.provenance().how() == Provenance.How.TOLD);
+            .anyMatch(r -> r != null && r.provenance().how() == Provenance.How.TOLD);
     return told
         ? "This rests on an answer that was told, not seen: look once."
         : "This lies within what looking or measuring leaves uncertain: measure once more.";
@@ -201,7 +197,8 @@ final class TurnLines {
     }
     if (!parts.isEmpty()) {
       pieces.add(
-          Paragraph.item("It would be suggested at all if " + String.join("; or if ", parts) + "."));
+          Paragraph.item(
+              "It would be suggested at all if " + String.join("; or if ", parts) + "."));
     }
   }
 
@@ -220,8 +217,7 @@ final class TurnLines {
                 + " alone decide it: "
                 + Phrases.count(settled.warningSigns().size(), "answer")
                 + " on warning signs and consent, and "
-                + Phrases.lower(
-                    Labels.sentence(bank.questionnaire(), settled.telling()))));
+                + Phrases.lower(Labels.sentence(bank.questionnaire(), settled.telling()))));
     return pieces;
   }
 }

@@ -36,9 +36,7 @@ final class Alternatives {
         then.addAll(left.subList(0, Math.max(0, count - picked.size())));
         others.add(
             new Alternative(
-                new Value.Codes(then),
-                new Change.To.Counted(count, count),
-                count - picked.size()));
+                new Value.Codes(then), new Change.To.Counted(count, count), count - picked.size()));
       }
     }
     return others;

@@ -56,9 +56,7 @@ final class Firmness {
     int[] margins = worstMargins(leader);
     for (int rival = 0; rival < margins.length; rival++) {
       boolean counts =
-          rival != leader
-              && canLead(rival)
-              && tally.status(rival) != Standing.Status.RULED_OUT;
+          rival != leader && canLead(rival) && tally.status(rival) != Standing.Status.RULED_OUT;
       int needed = ranking.place(leader) < ranking.place(rival) ? 0 : 1;
       if (counts && margins[rival] < needed) {
         return false;

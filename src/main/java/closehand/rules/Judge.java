@@ -26,7 +26,8 @@ final class Judge {
     for (int i = 0; i < canLead.length; i++) {
       canLead[i] = Firmness.canLead(approaches.get(i));
     }
-    withholding = program.rulesWhere(r -> r.strongest().filter(CautionClass::withholds).isPresent());
+    withholding =
+        program.rulesWhere(r -> r.strongest().filter(CautionClass::withholds).isPresent());
     stopping = program.rulesWhere(CompiledRule::stops);
   }
 

@@ -149,7 +149,9 @@ public final class RuleBook {
         warnings.lowered(),
         withheld,
         reckoning.tally().partStopped() && !withheld,
-        !withheld && notCleared.isEmpty() && new Firmness(program, ranking, reckoning.tally(), reckoning.outcomes()).firm(),
+        !withheld
+            && notCleared.isEmpty()
+            && new Firmness(program, ranking, reckoning.tally(), reckoning.outcomes()).firm(),
         holds(reckoning),
         reckoning.findings());
   }

@@ -20,8 +20,8 @@ public record Variation(List<Step> steps, Verdict then) {
    * @param to what the answer would have to be
    * @param cellsAway how many steps that rules can tell apart lie between it and the answer given;
    *     1 where answers have no order
-   * @param shareOfRange how far it is from a number given, as a share of the allowed range; 0
-   *     where answers have no order
+   * @param shareOfRange how far it is from a number given, as a share of the allowed range; 0 where
+   *     answers have no order
    * @param uncertain whether it lies within what the way of knowing leaves uncertain
    */
   public record Step(

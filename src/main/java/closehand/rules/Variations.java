@@ -238,9 +238,7 @@ public final class Variations {
     Tally tally = judge.tally(then);
     int rival = Integer.MIN_VALUE / 2;
     for (int i = 0; i < program.bank().approaches().size(); i++) {
-      if (i != leaderNow
-          && judge.canLead(i)
-          && tally.status(i) != Standing.Status.RULED_OUT) {
+      if (i != leaderNow && judge.canLead(i) && tally.status(i) != Standing.Status.RULED_OUT) {
         rival = Math.max(rival, tally.points(i));
       }
     }

@@ -59,8 +59,9 @@ class CoreTurnsTest {
       for (int i = 0; i < 150; i++) {
         String fact = dice.of(facts);
         Optional<Value> given = now.value(fact);
-        boolean words = field(fact).type() instanceof FactType.Words
-            || field(fact).type() instanceof FactType.WordList;
+        boolean words =
+            field(fact).type() instanceof FactType.Words
+                || field(fact).type() instanceof FactType.WordList;
         if (given.isPresent() && !words) {
           Value value = dice.of(OtherValues.of(BOOK, now, fact));
           boolean foretold =

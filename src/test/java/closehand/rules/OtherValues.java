@@ -46,7 +46,8 @@ final class OtherValues {
     if (!codes.remove(option.code())) {
       codes.add(option.code());
     }
-    List<String> none = type.choices().stream().filter(Option::exclusive).map(Option::code).toList();
+    List<String> none =
+        type.choices().stream().filter(Option::exclusive).map(Option::code).toList();
     return new Value.Codes(
         codes.isEmpty() && !none.isEmpty() ? none.subList(0, 1) : List.copyOf(codes));
   }

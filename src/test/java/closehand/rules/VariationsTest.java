@@ -60,8 +60,7 @@ class VariationsTest {
       List<Variation> singles, String fact, Value value, Answers now) {
     return singles.stream()
         .filter(v -> v.steps().get(0).fact().equals(fact))
-        .filter(
-            v -> OtherValues.means(v.steps().get(0).to(), value, now.value(fact).orElseThrow()))
+        .filter(v -> OtherValues.means(v.steps().get(0).to(), value, now.value(fact).orElseThrow()))
         .map(Variation::then)
         .findFirst();
   }
@@ -122,8 +121,7 @@ class VariationsTest {
       boolean firstTurns = !book.verdict(half).sameLead(before);
       for (Value second : OtherValues.of(book, now, other)) {
         boolean alone =
-            firstTurns
-                || !book.verdict(OtherValues.with(now, other, second)).sameLead(before);
+            firstTurns || !book.verdict(OtherValues.with(now, other, second)).sameLead(before);
         Verdict then = book.verdict(OtherValues.with(half, other, second));
         Optional<Verdict> foretold =
             found.stream()
@@ -171,8 +169,7 @@ class VariationsTest {
     TestBank bank = new TestBank().approaches("A", "B").yesNo("x").yesNo("y").yesNo("z");
     bank.rule("a", always()).points("A", 1);
     bank.rule("b", all(is("x", true), is("y", true))).points("B", 2);
-    Variations variations =
-        Variations.of(bank.book(), answers("x", false, "y", false, "z", true));
+    Variations variations = Variations.of(bank.book(), answers("x", false, "y", false, "z", true));
     assertEquals(List.of(), variations.singles());
     List<Variation> pairs = variations.pairs(100).found();
     assertEquals(1, pairs.size());
@@ -188,8 +185,7 @@ class VariationsTest {
     bank.rule("b", test("near", ">=", 12)).points("B", 2);
     bank.rule("c", is("far", true)).points("B", 2);
     RuleBook book = bank.book();
-    List<Variation> told =
-        Variations.of(book, answers("far", false, "near", 10)).singles();
+    List<Variation> told = Variations.of(book, answers("far", false, "near", 10)).singles();
     assertEquals(List.of("near", "far"), facts(told));
     assertTrue(told.get(0).uncertain());
     assertFalse(told.get(1).uncertain());
