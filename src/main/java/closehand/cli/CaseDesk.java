@@ -21,6 +21,11 @@ import closehand.rules.Holds;
 import closehand.rules.Warning;
 import java.io.IOException;
 import java.util.ArrayList;
+import closehand.report.NextStep;
+import closehand.report.NextText;
+import closehand.rules.next.Asking;
+import closehand.rules.next.Proposal;
+import java.util.Optional;
 import java.util.List;
 import java.util.Map;
 
@@ -137,6 +142,12 @@ final class CaseDesk implements Desk {
   @Override
   public List<String> explain(Interview interview, String name) {
     return lines(new Explaining(pages, glyphs).text(interview.answers(), name, false));
+  }
+
+  @Override
+  public Optional<NextStep> next(Interview interview) {
+    Proposal proposal = Asking.next(pages.rules(), interview);
+    return Optional.of(NextText.of(proposal, pages.bank(), glyphs));
   }
 
   @Override
