@@ -6,6 +6,7 @@ import closehand.casefile.CaseLock;
 import closehand.casefile.CaseName;
 import closehand.casefile.CaseStore;
 import closehand.casefile.Holder;
+import closehand.casefile.SealKey;
 import closehand.interview.CaseRecord;
 import closehand.interview.Interview;
 import closehand.interview.Message;
@@ -51,10 +52,7 @@ final class CaseOpening {
     StoredCase kept = kept(interview);
     console.say(
         "This case is called " + kept.name() + ". No name or birth date is needed anywhere.");
-    console.say(
-        "Everything is kept in "
-            + cases.folder()
-            + " on this machine, readable by you alone, not encrypted.");
+    new SealOffer(console, surroundings.secrets()).make(kept, cases.folder());
     return new Outcome.Ready(kept, interview);
   }
 
@@ -76,7 +74,12 @@ final class CaseOpening {
   }
 
   private StoredCase kept(CaseLock.Taking lock, CaseDocument document, Interview interview) {
-    return new StoredCase(cases, bank, surroundings.clock(), lock, document, interview);
+    return kept(lock, document, interview, Optional.empty());
+  }
+
+  private StoredCase kept(
+      CaseLock.Taking lock, CaseDocument document, Interview interview, Optional<SealKey> key) {
+    return new StoredCase(cases, bank, surroundings.clock(), lock, document, interview, key);
   }
 
   private CaseDocument blank(String name, Interview interview) {
@@ -90,12 +93,14 @@ final class CaseOpening {
 
   /** A saved case, by its name or its file. */
   Outcome again(String nameOrFile) throws IOException {
-    Optional<String> name = nameHere(nameOrFile);
+    OnceAsked passphrases = new OnceAsked(surroundings.passphrases());
+    Optional<String> name = nameHere(nameOrFile, passphrases);
     CaseLock.Taking taking = new CaseLock.Taking.Unguarded();
     if (name.isPresent()) {
       taking = lock(name.get());
     }
-    Outcome outcome = again(nameOrFile, name, taking);
+    Outcome outcome = again(nameOrFile, name, taking, passphrases);
+    passphrases.forget();
     if (outcome instanceof Outcome.Ended && taking instanceof CaseLock.Taking.Taken taken) {
       taken.lock().close();
     }
@@ -103,11 +108,12 @@ final class CaseOpening {
   }
 
   /** The name under which a case is kept here; nothing if there is no such case. */
-  private Optional<String> nameHere(String nameOrFile) throws IOException {
+  private Optional<String> nameHere(String nameOrFile, OnceAsked passphrases)
+      throws IOException {
     if (CaseName.isLawful(nameOrFile)) {
       return Optional.of(nameOrFile).filter(cases.store().names()::contains);
     }
-    return cases.open(nameOrFile, bank) instanceof CaseStore.Opened.Case opened
+    return cases.open(nameOrFile, bank, passphrases) instanceof CaseStore.Opened.Case opened
         ? Optional.of(opened.file().saved().name())
         : Optional.empty();
   }
@@ -120,9 +126,10 @@ final class CaseOpening {
     }
   }
 
-  private Outcome again(String nameOrFile, Optional<String> name, CaseLock.Taking taking)
+  private Outcome again(
+      String nameOrFile, Optional<String> name, CaseLock.Taking taking, OnceAsked passphrases)
       throws IOException {
-    CaseStore.Opened opened = cases.open(nameOrFile, bank);
+    CaseStore.Opened opened = cases.open(nameOrFile, bank, passphrases);
     if (opened instanceof CaseStore.Opened.Refused refused) {
       Commands.report(refused.problems(), surroundings);
       return new Outcome.Ended(
@@ -152,7 +159,7 @@ final class CaseOpening {
     }
     Interview resumed = interview.after(new Message.Resume());
     CaseDocument document = file.document().named(name.orElse(saved.name()));
-    return new Outcome.Ready(kept(taking, document, resumed), resumed);
+    return new Outcome.Ready(kept(taking, document, resumed, file.key()), resumed);
   }
 
   /** Shows a case without changing it. */

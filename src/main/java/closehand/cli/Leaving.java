@@ -120,8 +120,22 @@ final class Leaving {
   }
 
   private void farewell(Interview interview) {
-    PageFiles files = kept.pages();
     String name = kept.name();
+    if (kept.isSealed()) {
+      console.say("Everything is kept, sealed. No page is left beside it.");
+    } else {
+      pages(interview, name);
+    }
+    console.say(
+        "To go on: closehand interview "
+            + name
+            + ". To print the page: closehand summary "
+            + name
+            + ".");
+  }
+
+  private void pages(Interview interview, String name) {
+    PageFiles files = kept.pages();
     boolean clinician = shares(interview, "clinician") || shares(interview, "team");
     try {
       files.write(pages.input(interview, name, surroundings.today()), clinician);
@@ -133,12 +147,6 @@ final class Leaving {
     } catch (IOException e) {
       console.say("Everything is kept, but the pages could not be written.");
     }
-    console.say(
-        "To go on: closehand interview "
-            + name
-            + ". To print the page: closehand summary "
-            + name
-            + ".");
   }
 
   private static boolean shares(Interview interview, String whom) {

@@ -76,10 +76,13 @@ final class Recovery {
 
   /** Asks whether to go on; discarding is asked a second time. */
   Wish ask(String name) throws IOException {
+    boolean here = cases.store().names().contains(name);
     while (true) {
       console.item("1", "go on (or press Enter)");
       console.item("2", "only look at it");
-      console.item("3", "discard it");
+      if (here) {
+        console.item("3", "discard it");
+      }
       String typed = console.ask("Number: ").map(String::strip).orElse("2");
       if (typed.isEmpty() || typed.equals("1")) {
         return Wish.GO_ON;
@@ -87,7 +90,7 @@ final class Recovery {
       if (typed.equals("2")) {
         return Wish.LOOK;
       }
-      if (typed.equals("3") && discarded(name)) {
+      if (here && typed.equals("3") && discarded(name)) {
         return Wish.DISCARD;
       }
     }
