@@ -221,6 +221,19 @@ public final class CaseStore {
         : read(file, opened.get().clear(), questionnaire, Optional.of(opened.get().key()));
   }
 
+  /**
+   * The document in a case file as it is, whatever schema or bank it was made with.
+   *
+   * @return nothing if the file is sealed and was not opened
+   * @throws IOException if the file cannot be read
+   */
+  public Optional<byte[]> document(Path file, Passphrases passphrases) throws IOException {
+    byte[] bytes = disk.read(file, Seal.MOST_SEALED + 1);
+    return Seal.isSealed(bytes)
+        ? unsealed(bytes, passphrases).map(Seal.Opened::clear)
+        : Optional.of(bytes);
+  }
+
   private static Optional<Seal.Opened> unsealed(byte[] bytes, Passphrases passphrases) {
     for (int attempt = 1; attempt <= ATTEMPTS; attempt++) {
       Optional<char[]> passphrase = passphrases.ask(attempt);

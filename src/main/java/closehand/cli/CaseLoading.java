@@ -64,7 +64,7 @@ final class CaseLoading {
       return refuse(answers.problems());
     }
     Commands.report(answers.problems(), surroundings);
-    return Optional.of(new Case(answers.answers().get(), "", Optional.empty()));
+    return Optional.of(new Case(answers.answers().get(), "", Optional.empty(), Optional.empty()));
   }
 
   private Optional<Case> saved(Bank bank, String name) throws IOException {
@@ -77,7 +77,7 @@ final class CaseLoading {
     CaseFile file = ((CaseStore.Opened.Case) opened).file();
     Commands.report(file.warnings(), surroundings);
     Interview interview = file.saved().open(bank.questionnaire());
-    return Optional.of(new Case(interview.answers(), file.saved().name(), Optional.of(interview)));
+    return Optional.of(new Case(interview.answers(), file.saved().name(), Optional.of(interview), Optional.of(file.document())));
   }
 
   private Optional<Case> refuse(List<Problem> problems) {

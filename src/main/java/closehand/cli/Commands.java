@@ -118,7 +118,10 @@ final class Commands {
         AdviseOptions.class,
         SummaryOptions.class,
         WhyOptions.class,
-        CheckOptions.class
+        CheckOptions.class,
+        ExportOptions.class,
+        UnlockOptions.class,
+        ForgetOptions.class
       },
       footer = {
         "",

@@ -1,6 +1,7 @@
 package closehand.cli;
 
 import closehand.interview.Interview;
+import closehand.interview.Sharing;
 import closehand.interview.Suggested;
 import closehand.interview.Value;
 import closehand.line.Console;
@@ -13,9 +14,6 @@ import java.util.List;
 
 /** The end of a sitting: everything is kept, or it is said plainly what is not. */
 final class Leaving {
-  /** Who may see the answers: what a player agreed to decides which pages are written. */
-  private static final String SHARE = "consent.share";
-
   private final Surroundings surroundings;
   private final Console console;
   private final Pages pages;
@@ -136,7 +134,8 @@ final class Leaving {
 
   private void pages(Interview interview, String name) {
     PageFiles files = kept.pages();
-    boolean clinician = shares(interview, "clinician") || shares(interview, "team");
+    boolean clinician = Sharing.CLINICIAN.agreed(interview.answers())
+            || Sharing.TEAM.agreed(interview.answers());
     try {
       files.write(pages.input(interview, name, surroundings.today()), clinician);
       console.say("Everything is kept. The page for the player: " + files.player() + ".");
@@ -152,7 +151,7 @@ final class Leaving {
   private static boolean shares(Interview interview, String whom) {
     return interview
         .answers()
-        .value(SHARE)
+        .value(Sharing.FACT)
         .filter(v -> v instanceof Value.Codes c && c.codes().contains(whom))
         .isPresent();
   }
