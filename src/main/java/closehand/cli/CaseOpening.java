@@ -8,6 +8,7 @@ import closehand.casefile.CaseStore;
 import closehand.casefile.Holder;
 import closehand.casefile.SealKey;
 import closehand.interview.CaseRecord;
+import closehand.interview.Event;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
@@ -92,14 +93,14 @@ final class CaseOpening {
   }
 
   /** A saved case, by its name or its file. */
-  Outcome again(String nameOrFile) throws IOException {
+  Outcome again(String nameOrFile, boolean review) throws IOException {
     OnceAsked passphrases = new OnceAsked(surroundings.passphrases());
     Optional<String> name = nameHere(nameOrFile, passphrases);
     CaseLock.Taking taking = new CaseLock.Taking.Unguarded();
     if (name.isPresent()) {
       taking = lock(name.get());
     }
-    Outcome outcome = again(nameOrFile, name, taking, passphrases);
+    Outcome outcome = again(nameOrFile, name, taking, passphrases, review);
     passphrases.forget();
     if (outcome instanceof Outcome.Ended && taking instanceof CaseLock.Taking.Taken taken) {
       taken.lock().close();
@@ -127,7 +128,8 @@ final class CaseOpening {
   }
 
   private Outcome again(
-      String nameOrFile, Optional<String> name, CaseLock.Taking taking, OnceAsked passphrases)
+      String nameOrFile, Optional<String> name, CaseLock.Taking taking, OnceAsked passphrases,
+      boolean reviewWanted)
       throws IOException {
     CaseStore.Opened opened = cases.open(nameOrFile, bank, passphrases);
     if (opened instanceof CaseStore.Opened.Refused refused) {
@@ -141,14 +143,18 @@ final class CaseOpening {
     boolean held = taking instanceof CaseLock.Taking.Held;
     Recovery recovery = new Recovery(console, surroundings.clock(), cases);
     recovery.say(saved, interview, !console.scripted() && !held);
+    recovery.sayDays(file.document().record(), surroundings.today());
     file.warnings().forEach(w -> console.say(w.where().path().step() + ": " + w.what()));
     if (taking instanceof CaseLock.Taking.Held other) {
       recovery.sayHeld(other.holder());
       return new Outcome.Ended(look(saved, interview));
     }
-    if (!console.scripted()) {
-      Recovery.Wish wish = recovery.ask(saved.name());
-      if (wish != Recovery.Wish.GO_ON) {
+    boolean review = reviewWanted;
+    if (!console.scripted() && !reviewWanted) {
+      Recovery.Wish wish =
+          recovery.ask(saved.name(), !file.document().record().suggested().isEmpty());
+      review = wish == Recovery.Wish.REVIEW;
+      if (wish == Recovery.Wish.LOOK || wish == Recovery.Wish.DISCARD) {
         return new Outcome.Ended(
             wish == Recovery.Wish.LOOK ? look(saved, interview) : ExitCode.DONE);
       }
@@ -157,9 +163,14 @@ final class CaseOpening {
       recovery.sayDropped(file);
       cases.store().keepAsItWas(saved.name(), file.path());
     }
-    Interview resumed = interview.after(new Message.Resume());
+    Interview resumed =
+        interview.after(review ? new Message.Review() : new Message.Resume());
     CaseDocument document = file.document().named(name.orElse(saved.name()));
-    return new Outcome.Ready(kept(taking, document, resumed, file.key()), resumed);
+    StoredCase kept = kept(taking, document, resumed, file.key());
+    if (review) {
+      kept.note(Event.What.REVIEW_BEGUN, "");
+    }
+    return new Outcome.Ready(kept, resumed);
   }
 
   /** Shows a case without changing it. */
@@ -167,6 +178,7 @@ final class CaseOpening {
     if (console.scripted()) {
       return ExitCode.CANNOT_CREATE;
     }
-    return Look.at(console, new Pages(bank).input(interview, saved.name(), surroundings.today()));
+    Pages pages = new Pages(bank);
+    return Look.at(console, pages.input(interview, saved.name(), surroundings.today()));
   }
 }

@@ -137,7 +137,9 @@ final class Leaving {
     boolean clinician = Sharing.CLINICIAN.agreed(interview.answers())
             || Sharing.TEAM.agreed(interview.answers());
     try {
-      files.write(pages.input(interview, name, surroundings.today()), clinician);
+      String today = surroundings.today();
+      files.write(
+          pages.input(interview, name, today).with(pages.since(kept.record(), today)), clinician);
       console.say("Everything is kept. The page for the player: " + files.player() + ".");
       console.say(
           clinician

@@ -2,11 +2,14 @@ package closehand.cli;
 
 import closehand.bank.Bank;
 import closehand.interview.Answers;
+import closehand.interview.CaseRecord;
 import closehand.interview.Interview;
 import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
 import closehand.report.Change;
 import closehand.report.PageInput;
+import closehand.report.Since;
+import closehand.report.SinceReview;
 import closehand.report.TellingChanges;
 import closehand.rules.Advice;
 import closehand.rules.RuleBook;
@@ -58,7 +61,13 @@ final class Pages {
   PageInput input(Case one, String isoDate) {
     return one.interview()
         .map(interview -> input(interview, one.name(), isoDate))
-        .orElseGet(() -> input(one.answers(), one.name(), isoDate));
+        .orElseGet(() -> input(one.answers(), one.name(), isoDate))
+        .with(one.document().map(d -> since(d.record(), isoDate)).orElse(Since.NOTHING));
+  }
+
+  /** What a page says about the time since an earlier one. */
+  Since since(CaseRecord record, String isoDate) {
+    return SinceReview.of(bank.questionnaire(), record, isoDate);
   }
 
   private PageInput input(Answers answers, String caseName, String isoDate) {

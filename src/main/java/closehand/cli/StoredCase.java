@@ -158,7 +158,11 @@ final class StoredCase implements Kept, Closeable {
         History.after(document.record(), last, interview, new History.Stamp(now, elapsedSeconds()));
     SavedCase.BankStamp stamp = SavedCase.BankStamp.of(bank.questionnaire(), bank.fingerprint());
     String started = document.saved().started();
+    int known = document.record().history().size();
     document = document.with(SavedCase.of(name(), stamp, interview, started, now), record);
+    record.history().subList(known, record.history().size()).stream()
+        .filter(e -> e.what() == Event.What.PLAN_EXPIRED)
+        .forEach(e -> document = document.expired(e.at(), e.why()));
     last = interview;
   }
 
