@@ -5,7 +5,6 @@ import closehand.bank.Problem;
 import closehand.json.BankFiles;
 import closehand.json.BankFolder;
 import closehand.json.BankInspection;
-import closehand.json.BankReader;
 import closehand.json.EmbeddedBank;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -29,11 +28,7 @@ final class BankSource {
     if (folder.isPresent()) {
       return check(folder);
     }
-    BankReader.Result result = BankReader.read(new EmbeddedBank(), BankReader.Extent.FOR_USE);
-    if (result.bank().isEmpty()) {
-      throw new IllegalStateException("the embedded bank cannot be read");
-    }
-    return new Loaded(result.bank(), List.of());
+    return new Loaded(Optional.of(EmbeddedBank.forUse()), List.of());
   }
 
   /** Everything that is wrong with a bank; the bank only if it holds no error. */
