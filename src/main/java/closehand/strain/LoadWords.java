@@ -64,8 +64,7 @@ public final class LoadWords {
       case HOURS_OUTSIDE -> "The method speaks of 4 to 8 hours a day only.";
       case NOTHING_TO_DO -> "This part has nothing to do.";
       case MORE_THAN_A_DAY -> "The games take more hours than a day has.";
-      case OVERLAPPING ->
-          "Some presses overlap; that time counts once, at the higher effort.";
+      case OVERLAPPING -> "Some presses overlap; that time counts once, at the higher effort.";
       case NEAREST_PART -> "One finger is looked at by the curve for the whole hand.";
       case POSTURE_NOT_ASKED -> "Posture and speed count as fair.";
       case TAPPING_NOT_MEASURED -> "How fast this part can tap is not known yet.";

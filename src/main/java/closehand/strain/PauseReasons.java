@@ -57,8 +57,6 @@ final class PauseReasons {
     if (pace.settlesLate()) {
       return "pain takes you long to settle";
     }
-    return pace.painRises()
-        ? "your pain goes up in play"
-        : "one hand has much to do in this plan";
+    return pace.painRises() ? "your pain goes up in play" : "one hand has much to do in this plan";
   }
 }

@@ -27,7 +27,10 @@ final class SessionLength {
     if (wish >= 1 && wish < minutes) {
       int wished = (int) wish;
       reasons.add(
-          reason(wished, "that is a good session for you, and it is within your own limit", "your answer"));
+          reason(
+              wished,
+              "that is a good session for you, and it is within your own limit",
+              "your answer"));
       return wished;
     }
     String yours = words(comfortable) + " that you can play before you want a rest";
@@ -36,7 +39,11 @@ final class SessionLength {
             ? reason(minutes, "you want a rest after that time", "your answer")
             : reason(
                 minutes,
-                (share == HALF ? "half" : "two thirds") + " of the " + yours + ", because " + why(pace),
+                (share == HALF ? "half" : "two thirds")
+                    + " of the "
+                    + yours
+                    + ", because "
+                    + why(pace),
                 basis(pace)));
     return minutes;
   }

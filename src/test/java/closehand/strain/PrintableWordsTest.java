@@ -158,7 +158,6 @@ class PrintableWordsTest {
     assertEquals(
         "the presses a minute of your right thumb",
         LoadWords.driver(new Driver("R.T", Factor.FREQUENCY, 2)));
-    assertEquals(
-        "the length of each press", LoadWords.driver(new Driver("", Factor.DURATION, 2)));
+    assertEquals("the length of each press", LoadWords.driver(new Driver("", Factor.DURATION, 2)));
   }
 }

@@ -52,7 +52,12 @@ class SessionPlanTest {
     SessionPlan plan = SessionPlan.of(Pace.UNKNOWN.comfortable(60));
     assertEquals(
         List.of(
-            "play 15", "hands off 30 s", "play 15", "break 10", "play 15", "hands off 30 s",
+            "play 15",
+            "hands off 30 s",
+            "play 15",
+            "break 10",
+            "play 15",
+            "hands off 30 s",
             "play 15"),
         words(plan));
   }
@@ -105,8 +110,7 @@ class SessionPlanTest {
   @Test
   void theWeightIsTakenOffAtThePlayersOwnTimes() {
     Pace own =
-        new Pace(
-            some(40), some(0), OptionalDouble.of(10), false, false, false, false, false);
+        new Pace(some(40), some(0), OptionalDouble.of(10), false, false, false, false, false);
     SessionPlan plan = SessionPlan.of(own);
     assertEquals(4, plan.steps().stream().filter(s -> s instanceof Step.Play).count());
     assertTrue(plan.reasons().stream().anyMatch(r -> r.basis().equals("your own times")));
