@@ -38,7 +38,7 @@ class PrintableWordsTest {
               "\\brisk",
               "probab",
               "\\bchances? (of|that)",
-              "\\blikely to\\b",
+              "\\blikely to (hurt|harm|cause|injure)",
               "\\d ?(%|percent)[^.]*(risk|chance|injur|complain)",
               "\\bscore",
               "\\babnormal",
