@@ -7,6 +7,7 @@ import closehand.json.BankFolder;
 import closehand.json.BankInspection;
 import closehand.json.EmbeddedBank;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -29,6 +30,28 @@ final class BankSource {
       return check(folder);
     }
     return new Loaded(Optional.of(EmbeddedBank.forUse()), List.of());
+  }
+
+  /** The same beside the rest of a start. */
+  static Ahead<Loaded> ahead(Optional<Path> folder) {
+    return Ahead.begin(
+        "bank",
+        () -> {
+          try {
+            return load(folder);
+          } catch (IOException e) {
+            throw new UncheckedIOException(e);
+          }
+        });
+  }
+
+  /** What {@link #ahead} loads, once it is. */
+  static Loaded await(Ahead<Loaded> ahead) throws IOException {
+    try {
+      return ahead.get();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
   }
 
   /** Everything that is wrong with a bank; the bank only if it holds no error. */

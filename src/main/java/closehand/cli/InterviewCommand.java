@@ -77,7 +77,7 @@ final class InterviewCommand {
     boolean scripted = wanted.script.isPresent() || !surroundings.typed();
     Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
     PlainConsole console = new PlainConsole(surroundings, input, glyphs, scripted);
-    BankInBackground loading = BankInBackground.start(wanted.bank);
+    Ahead<BankSource.Loaded> loading = BankSource.ahead(wanted.bank);
     if (wanted.caseName.isPresent()) {
       return again(console, glyphs, loading, asker, route);
     }
@@ -103,7 +103,7 @@ final class InterviewCommand {
   private int again(
       PlainConsole console,
       Glyphs glyphs,
-      BankInBackground loading,
+      Ahead<BankSource.Loaded> loading,
       Optional<Provenance.By> asker,
       Optional<Interview.Route> route)
       throws IOException {
@@ -127,8 +127,8 @@ final class InterviewCommand {
     return run(console, glyphs, bank.get(), ready.kept(), resumed);
   }
 
-  private Optional<Bank> bank(BankInBackground loading) throws IOException {
-    BankSource.Loaded loaded = loading.get();
+  private Optional<Bank> bank(Ahead<BankSource.Loaded> loading) throws IOException {
+    BankSource.Loaded loaded = BankSource.await(loading);
     Commands.report(loaded.problems(), surroundings);
     return loaded.bank();
   }
@@ -216,48 +216,5 @@ final class InterviewCommand {
       case INPUT_ENDED -> interview.finished() ? ExitCode.DONE : ExitCode.UNFINISHED;
       case NOT_UNDERSTOOD -> ExitCode.BAD_DATA;
     };
-  }
-
-  /** Loads the bank while the first questions, which need none, are answered. */
-  private static final class BankInBackground {
-    private final Thread thread;
-    private volatile BankSource.@org.jspecify.annotations.Nullable Loaded loaded;
-    private volatile @org.jspecify.annotations.Nullable Throwable trouble;
-
-    private BankInBackground(Optional<Path> folder) {
-      thread =
-          new Thread(
-              () -> {
-                try {
-                  loaded = BankSource.load(folder);
-                } catch (IOException | RuntimeException e) {
-                  trouble = e;
-                }
-              },
-              "bank");
-      thread.setDaemon(true);
-    }
-
-    static BankInBackground start(Optional<Path> folder) {
-      BankInBackground loading = new BankInBackground(folder);
-      loading.thread.start();
-      return loading;
-    }
-
-    BankSource.Loaded get() throws IOException {
-      try {
-        thread.join();
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
-      }
-      BankSource.Loaded ready = loaded;
-      if (ready != null) {
-        return ready;
-      }
-      if (trouble instanceof IOException e) {
-        throw e;
-      }
-      throw new IllegalStateException("the bank was not loaded", trouble);
-    }
   }
 }
