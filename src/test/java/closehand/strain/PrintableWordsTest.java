@@ -78,6 +78,7 @@ class PrintableWordsTest {
     assertTrue(texts.size() > 100, "texts were found: " + texts.size());
     assertTrue(texts.contains(LoadWords.MADE_FOR_WORK), "and joined: " + LoadWords.MADE_FOR_WORK);
     texts.addAll(SourceText.of("report", "Load", "Session"));
+    texts.addAll(SourceText.of("measure/norms", ""));
     assertAllAllowed(texts);
   }
 
