@@ -67,6 +67,10 @@ public final class LoadWords {
       case OVERLAPPING -> "Some presses overlap; that time counts once, at the higher effort.";
       case NEAREST_PART -> "One finger is looked at by the curve for the whole hand.";
       case POSTURE_NOT_ASKED -> "Posture and speed count as fair.";
+      case WRIST_NOT_ASKED -> "The wrist counts as straight.";
+      case EFFORT_NOT_RATED ->
+          "Effort has not been rated yet. Until then each control counts as 1 of 10, times how hard"
+              + " the rules say it is for you; rate it after a trial.";
       case TAPPING_NOT_MEASURED -> "How fast this part can tap is not known yet.";
       case ABOVE_PUBLISHED_ORDER ->
           "Added up in the more careful order; the published order gives less.";
