@@ -43,6 +43,9 @@ public final class LoadLines {
     load.hands().forEach(h -> pieces.add(Paragraph.item(hand(h))));
     heaviest(load).ifPresent(s -> pieces.add(Paragraph.of(s)));
     pieces.addAll(cautions(load, cautions));
+    if (load.flags().contains(Flag.EFFORT_NOT_RATED)) {
+      pieces.add(Paragraph.of(LoadWords.flag(Flag.EFFORT_NOT_RATED)));
+    }
     pieces.add(Paragraph.of(LoadWords.MADE_FOR_WORK + " " + LoadWords.YOUR_OWN_SIGNS));
     return Sheet.text(pieces, glyphs);
   }
@@ -56,7 +59,8 @@ public final class LoadLines {
         Paragraph.of(
             "For "
                 + Wording.number(Math.round(100 * load.time().hoursPerDay()) / 100.0)
-                + " hours a day on "
+                + (load.time().hoursPerDay() == 1 ? " hour" : " hours")
+                + " a day on "
                 + load.time().daysPerWeek()
                 + " days a week."));
     load.effectors().forEach(e -> pieces.add(new LoadBar(e)));
@@ -97,7 +101,12 @@ public final class LoadLines {
   }
 
   private static String hand(HandReading hand) {
-    String text = "Your " + hand.hand().words() + " together: " + said(hand.composite()) + ".";
+    String text =
+        "Your "
+            + hand.hand().words()
+            + " as a whole, by a method for paid work: "
+            + said(hand.composite())
+            + ".";
     return hand.composite()
         .figure()
         .filter(f -> !f.drivers().isEmpty())

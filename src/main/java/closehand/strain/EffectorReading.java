@@ -22,6 +22,9 @@ public record EffectorReading(
     Load light,
     Load index,
     Load hold) {
+  /** A press shorter than this is no hold: our choice. */
+  private static final double LEAST_HOLD_SECONDS = 1;
+
   public EffectorReading {
     uses = List.copyOf(uses);
   }
@@ -41,6 +44,7 @@ public record EffectorReading(
 
   private static Load longestHold(List<Exertion> presses) {
     return presses.stream()
+        .filter(p -> p.seconds() >= LEAST_HOLD_SECONDS)
         .map(Endurance::of)
         .max(Comparator.comparingDouble(l -> l.amount().orElse(-1)))
         .orElse(Load.outside(Method.ENDURANCE, Flag.NOTHING_TO_DO));
