@@ -175,8 +175,7 @@ public final class NormsReader {
     Optional<Group.Sex> of = name(List.of(Group.Sex.values()), sex);
     Optional<Group.Hand> with = name(List.of(Group.Hand.values()), hand);
     return of.isPresent() && with.isPresent()
-        ? Optional.of(
-            new Group(of.get(), with.get(), (int) least.value(), (int) most.value()))
+        ? Optional.of(new Group(of.get(), with.get(), (int) least.value(), (int) most.value()))
         : Optional.empty();
   }
 

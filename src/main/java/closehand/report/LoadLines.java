@@ -123,7 +123,8 @@ public final class LoadLines {
 
   private static String why(Load load) {
     return String.join(
-        " ", load.flags().stream().map(f -> Phrases.bare(Phrases.lower(LoadWords.flag(f)))).toList());
+        " ",
+        load.flags().stream().map(f -> Phrases.bare(Phrases.lower(LoadWords.flag(f)))).toList());
   }
 
   private static String value(Load.Figure figure) {
@@ -173,8 +174,7 @@ public final class LoadLines {
   }
 
   private static String lighter(EffectorReading part, Use use, PlanLoad load) {
-    String text =
-        " What would lighten it most: another place for \"" + use.name() + "\"";
+    String text = " What would lighten it most: another place for \"" + use.name() + "\"";
     double now = part.towardsRed();
     double then = part.without(use, load.body());
     if (now > 0 && now < Double.POSITIVE_INFINITY) {
@@ -191,8 +191,7 @@ public final class LoadLines {
             + " points more.";
   }
 
-  private static List<Piece> cautions(
-      PlanLoad load, Function<String, Optional<Caution>> cautions) {
+  private static List<Piece> cautions(PlanLoad load, Function<String, Optional<Caution>> cautions) {
     List<Piece> pieces = new ArrayList<>();
     for (LoadCaution raised : load.cautions()) {
       String title =

@@ -16,12 +16,7 @@ import java.util.OptionalDouble;
  * @param hold its longest hold beside the careful limit; outside where there is no curve
  */
 public record EffectorReading(
-    String effector,
-    List<Use> uses,
-    LoadLight.Reading presses,
-    Load light,
-    Load index,
-    Load hold) {
+    String effector, List<Use> uses, LoadLight.Reading presses, Load light, Load index, Load hold) {
   /** A press shorter than this is no hold: our choice. */
   private static final double LEAST_HOLD_SECONDS = 1;
 
@@ -63,15 +58,12 @@ public record EffectorReading(
   /** The action whose absence would lighten this part most; empty for a part with no action. */
   public Optional<Use> heaviestUse(Body body) {
     return uses.stream()
-        .min(
-            Comparator.<Use>comparingDouble(u -> without(u, body))
-                .thenComparing(Use::action));
+        .min(Comparator.<Use>comparingDouble(u -> without(u, body)).thenComparing(Use::action));
   }
 
   /** How far towards the red line the part would be without this action. */
   public double without(Use one, Body body) {
-    List<Exertion> others =
-        uses.stream().filter(u -> !u.equals(one)).map(Use::exertion).toList();
+    List<Exertion> others = uses.stream().filter(u -> !u.equals(one)).map(Use::exertion).toList();
     if (others.isEmpty()) {
       return 0;
     }

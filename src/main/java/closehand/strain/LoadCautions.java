@@ -53,9 +53,7 @@ final class LoadCautions {
     List<String> because = new ArrayList<>();
     if (part.presses().holds()) {
       because.add(
-          "holds for "
-              + percent(part.presses().heldShare())
-              + " of play; up to 25 % is green");
+          "holds for " + percent(part.presses().heldShare()) + " of play; up to 25 % is green");
     }
     part.hold()
         .figure()
@@ -63,7 +61,9 @@ final class LoadCautions {
         .ifPresent(
             f ->
                 because.add(
-                    "has a hold of " + percent(f.value()) + " of a careful limit for holding still"));
+                    "has a hold of "
+                        + percent(f.value())
+                        + " of a careful limit for holding still"));
     if (!because.isEmpty()) {
       String subject = LoadWords.yours(part.effector());
       cautions.add(

@@ -65,13 +65,7 @@ public record PlanLoad(
       }
     }
     return new PlanLoad(
-        title,
-        body,
-        time,
-        effectors,
-        hands,
-        LoadCautions.of(effectors, hands, hours),
-        flags(body));
+        title, body, time, effectors, hands, LoadCautions.of(effectors, hands, hours), flags(body));
   }
 
   private static List<Flag> flags(Body body) {

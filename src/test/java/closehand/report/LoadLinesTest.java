@@ -88,7 +88,8 @@ class LoadLinesTest {
   void theClinicianSeesMethodsSourcesAndWhatIsOutside() {
     String text = flat(LoadLines.clinician(load(), LoadLinesTest::none, Glyphs.ASCII));
     assertTrue(text.contains(Method.COMPOSITE_STRAIN_INDEX.source()), text);
-    assertTrue(text.contains("outside this method (the method speaks of 4 to 8 hours a day only)"), text);
+    assertTrue(
+        text.contains("outside this method (the method speaks of 4 to 8 hours a day only)"), text);
     assertTrue(text.contains("Effort has not been rated yet."), text);
     assertTrue(text.contains("endurance of holding still 4 % of a careful limit"), text);
     assertTrue(text.contains("outside this method (no published method covers this part)"), text);

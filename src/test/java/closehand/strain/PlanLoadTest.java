@@ -54,16 +54,12 @@ class PlanLoadTest {
     assertEquals(48.0 / 51, load.hands().get(0).pressShare(), 1e-12);
     PlanLoad both =
         PlanLoad.of(
-            "g",
-            List.of(use("a", "R.T", 40, 0.2), use("b", "L.T", 2, 0.2)),
-            Body.UNKNOWN,
-            AN_HOUR);
+            "g", List.of(use("a", "R.T", 40, 0.2), use("b", "L.T", 2, 0.2)), Body.UNKNOWN, AN_HOUR);
     assertEquals(2, both.hands().size());
     assertTrue(
         both.hands().get(1).composite().amount().orElseThrow()
             > 5 * both.hands().get(0).composite().amount().orElseThrow());
-    assertEquals(
-        both.hands().get(1).composite().amount().orElseThrow(), both.heavierHand(), 0);
+    assertEquals(both.hands().get(1).composite().amount().orElseThrow(), both.heavierHand(), 0);
   }
 
   private static List<String> codes(PlanLoad load) {
@@ -73,16 +69,14 @@ class PlanLoadTest {
   @Test
   void cautionsComeFromFiguresAndBringThem() {
     PlanLoad load = busyThumb();
-    assertEquals(
-        List.of(LoadCaution.REPEAT, LoadCaution.STATIC, LoadCaution.OVERUSE), codes(load));
+    assertEquals(List.of(LoadCaution.REPEAT, LoadCaution.STATIC, LoadCaution.OVERUSE), codes(load));
     assertEquals(
         "your right thumb makes 46 presses a minute; up to 30 is green",
         load.cautions().get(0).because());
     assertEquals(
         "your right index finger holds for 33 % of play; up to 25 % is green",
         load.cautions().get(1).because());
-    assertEquals(
-        "your right hand makes 94 % of all presses", load.cautions().get(2).because());
+    assertEquals("your right hand makes 94 % of all presses", load.cautions().get(2).because());
   }
 
   @Test
@@ -116,8 +110,7 @@ class PlanLoadTest {
 
   @Test
   void redBlocksUnlessAClinicianAcceptsByNameAndReason() {
-    PlanLoad red =
-        PlanLoad.of("g", List.of(use("a", "R.T", 70, 0.2)), Body.UNKNOWN, AN_HOUR);
+    PlanLoad red = PlanLoad.of("g", List.of(use("a", "R.T", 70, 0.2)), Body.UNKNOWN, AN_HOUR);
     assertEquals(1, red.blocking(List.of()).size());
     List<Problem> problems = new ArrayList<>();
     Where where = Where.file("plan");
@@ -137,10 +130,7 @@ class PlanLoadTest {
   void whatCannotBeIsOutsideAndBlocks() {
     PlanLoad impossible =
         PlanLoad.of(
-            "g",
-            List.of(use("a", "R.T", 3, 15), use("b", "R.T", 10, 2)),
-            Body.UNKNOWN,
-            AN_HOUR);
+            "g", List.of(use("a", "R.T", 3, 15), use("b", "R.T", 10, 2)), Body.UNKNOWN, AN_HOUR);
     EffectorReading thumb = impossible.heaviest().orElseThrow();
     assertTrue(thumb.light() instanceof Load.Outside);
     assertTrue(thumb.isRed());

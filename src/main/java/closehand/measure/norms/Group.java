@@ -29,9 +29,6 @@ public record Group(Sex sex, Hand hand, int leastAge, int mostAge) {
 
   /** Whether a person belongs here. */
   boolean holds(Sex of, Hand with, int age) {
-    return sex == of
-        && (hand == Hand.EITHER || hand == with)
-        && age >= leastAge
-        && age <= mostAge;
+    return sex == of && (hand == Hand.EITHER || hand == with) && age >= leastAge && age <= mostAge;
   }
 }

@@ -35,8 +35,7 @@ class NormsTest {
   @Test
   void g2_self_aManOf62Grips60Pounds() throws IOException {
     Comparison.Beside grip =
-        beside(
-            "grip-usa-1985", Strength.GRIP, Group.Sex.MALE, Group.Hand.RIGHT, 62, pounds(60));
+        beside("grip-usa-1985", Strength.GRIP, Group.Sex.MALE, Group.Hand.RIGHT, 62, pounds(60));
     assertEquals(-1.456, grip.deviations().orElseThrow(), 0.001);
     assertEquals(7.27, Bell.percentBelow(grip.deviations().orElseThrow()), 0.01);
     assertEquals(0.669, grip.share(), 0.001);
@@ -49,8 +48,7 @@ class NormsTest {
   @Test
   void g3_self_aWomanOf78GripsWithTheLeft() throws IOException {
     Comparison.Beside grip =
-        beside(
-            "grip-usa-1985", Strength.GRIP, Group.Sex.FEMALE, Group.Hand.LEFT, 78, pounds(30));
+        beside("grip-usa-1985", Strength.GRIP, Group.Sex.FEMALE, Group.Hand.LEFT, 78, pounds(30));
     assertEquals(-0.854, grip.deviations().orElseThrow(), 0.001);
     assertEquals(19.66, Bell.percentBelow(grip.deviations().orElseThrow()), 0.01);
   }
@@ -77,8 +75,7 @@ class NormsTest {
   @Test
   void g5_self_farOutsideASampleIsOnlyContext() throws IOException {
     Comparison.Beside grip =
-        beside(
-            "grip-usa-1985", Strength.GRIP, Group.Sex.MALE, Group.Hand.RIGHT, 27, pounds(20));
+        beside("grip-usa-1985", Strength.GRIP, Group.Sex.MALE, Group.Hand.RIGHT, 27, pounds(20));
     assertEquals(-4.383, grip.deviations().orElseThrow(), 0.001);
     assertEquals(0.166, grip.share(), 0.001);
     assertEquals("less than 1", grip.percent().orElseThrow());
@@ -90,9 +87,7 @@ class NormsTest {
     double[] errors = {3.8, 4.4, 4.3, 4.8, 4.1, 4.3, 3.6, 5.8, 4.2, 4.0, 4.2, 4.2};
     List<MeanTable.Row> men =
         NormsReader.embedded().means().get(0).rows().stream()
-            .filter(
-                r ->
-                    r.group().sex() == Group.Sex.MALE && r.group().hand() == Group.Hand.RIGHT)
+            .filter(r -> r.group().sex() == Group.Sex.MALE && r.group().hand() == Group.Hand.RIGHT)
             .toList();
     assertEquals(errors.length, men.size());
     double people = 0;
@@ -117,10 +112,8 @@ class NormsTest {
             .orElseThrow();
     for (int i = 0; i < decades.length; i++) {
       int age = 20 + 10 * i;
-      double younger =
-          palmar.row(Group.Sex.MALE, Group.Hand.RIGHT, age).orElseThrow().mean();
-      double older =
-          palmar.row(Group.Sex.MALE, Group.Hand.RIGHT, age + 5).orElseThrow().mean();
+      double younger = palmar.row(Group.Sex.MALE, Group.Hand.RIGHT, age).orElseThrow().mean();
+      double older = palmar.row(Group.Sex.MALE, Group.Hand.RIGHT, age + 5).orElseThrow().mean();
       assertEquals(decades[i], (younger + older) / 2, 0.001);
     }
   }
@@ -180,8 +173,7 @@ class NormsTest {
     assertEquals(
         "For grip there is no norm that fits.",
         NormWords.sentence(new Comparison.NoNorm(Strength.GRIP)));
-    assertEquals(
-        3, norms.compare(Strength.GRIP, Group.Sex.MALE, Group.Hand.RIGHT, 40, 20).size());
+    assertEquals(3, norms.compare(Strength.GRIP, Group.Sex.MALE, Group.Hand.RIGHT, 40, 20).size());
   }
 
   @Test
@@ -218,8 +210,7 @@ class NormsTest {
   @Test
   void wordsGiveContextAndNoVerdict() throws IOException {
     Comparison.Beside grip =
-        beside(
-            "grip-germany-2016", Strength.GRIP, Group.Sex.FEMALE, Group.Hand.LEFT, 72, 13);
+        beside("grip-germany-2016", Strength.GRIP, Group.Sex.FEMALE, Group.Hand.LEFT, 72, 13);
     assertEquals(
         "Your grip is about half of what is usual at this age (about 26 kg).",
         NormWords.sentence(grip));

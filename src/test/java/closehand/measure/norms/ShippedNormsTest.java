@@ -127,8 +127,7 @@ class ShippedNormsTest {
 
   @Test
   void brokenTablesAreToldWithTheirPlace() {
-    assertEquals(
-        List.of(), problems(table("confirmed", "[\"male\", \"left\", 20, 24, 50, 8]")));
+    assertEquals(List.of(), problems(table("confirmed", "[\"male\", \"left\", 20, 24, 50, 8]")));
     assertEquals(
         "norm-table",
         problems(table("from memory", "[\"male\", \"left\", 20, 24, 50, 8]")).get(0).code());
