@@ -15,10 +15,7 @@ import java.util.Optional;
  * @param document the whole case, where it is a saved one
  */
 record Case(
-    Answers answers,
-    String name,
-    Optional<Interview> interview,
-    Optional<CaseDocument> document) {
+    Answers answers, String name, Optional<Interview> interview, Optional<CaseDocument> document) {
   /** The interview as it was saved. */
   Optional<SavedCase> saved() {
     return document.map(CaseDocument::saved);

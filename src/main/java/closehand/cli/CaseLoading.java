@@ -68,7 +68,8 @@ final class CaseLoading {
   }
 
   private Optional<Case> saved(Bank bank, String name) throws IOException {
-    CaseStore.Opened opened = Cases.in(source.home(), surroundings).open(name, bank, surroundings.passphrases());
+    CaseStore.Opened opened =
+        Cases.in(source.home(), surroundings).open(name, bank, surroundings.passphrases());
     if (opened instanceof CaseStore.Opened.Refused refused) {
       Optional<Case> nothing = refuse(refused.problems());
       exitCode = Commands.missing(refused.problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA;
@@ -77,7 +78,12 @@ final class CaseLoading {
     CaseFile file = ((CaseStore.Opened.Case) opened).file();
     Commands.report(file.warnings(), surroundings);
     Interview interview = file.saved().open(bank.questionnaire());
-    return Optional.of(new Case(interview.answers(), file.saved().name(), Optional.of(interview), Optional.of(file.document())));
+    return Optional.of(
+        new Case(
+            interview.answers(),
+            file.saved().name(),
+            Optional.of(interview),
+            Optional.of(file.document())));
   }
 
   private Optional<Case> refuse(List<Problem> problems) {

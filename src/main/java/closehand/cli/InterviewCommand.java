@@ -107,7 +107,8 @@ final class InterviewCommand {
     if (bank.isEmpty()) {
       return ExitCode.BAD_DATA;
     }
-    CaseOpening.Outcome outcome = opening(console, bank.get()).again(wanted.caseName.orElseThrow(), wanted.review);
+    CaseOpening.Outcome outcome =
+        opening(console, bank.get()).again(wanted.caseName.orElseThrow(), wanted.review);
     if (outcome instanceof CaseOpening.Outcome.Ended ended) {
       surroundings.output().flush();
       return ended.exitCode();

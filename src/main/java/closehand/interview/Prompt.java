@@ -110,8 +110,7 @@ public record Prompt(
     return switch (checks.stage()) {
       case BEFORE_TASKS -> Again.BEFORE_TASKS;
       case AFTER_TASKS -> Again.AFTER_TASKS;
-      case AFTER_BREAK ->
-          fact.equals(WellKnown.CONSENT_STATE) ? Again.AFTER_BREAK : Again.REVIEW;
+      case AFTER_BREAK -> fact.equals(WellKnown.CONSENT_STATE) ? Again.AFTER_BREAK : Again.REVIEW;
       case TALK, TASKS -> Again.NO;
     };
   }
