@@ -9,6 +9,7 @@ import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
 import closehand.interview.Wording;
 import closehand.report.Consultation;
+import closehand.report.Desk;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;

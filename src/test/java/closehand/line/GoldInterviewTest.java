@@ -15,6 +15,7 @@ import closehand.json.FlatReader;
 import closehand.json.JsonReader;
 import closehand.json.JsonValue;
 import closehand.report.Consultation;
+import closehand.report.Desk;
 import closehand.report.Glyphs;
 import closehand.report.QuietLine;
 import closehand.rules.Advice;

@@ -1,12 +1,11 @@
-package closehand.line;
+package closehand.report;
 
 import closehand.bank.Field;
 import closehand.interview.Interview;
-import closehand.report.Consultation;
 import java.util.List;
 import java.util.Map;
 
-/** What the face asks of the program around it: advice, saving and pages. */
+/** What a face asks of the program around it: advice, saving and pages. */
 public interface Desk {
   /** What the answers mean as they stand. */
   Consultation consult(Interview interview);

@@ -1,0 +1,28 @@
+package closehand.screen.frame;
+
+/**
+ * What stands on the screen and takes the keys. The terminal asks for a frame after every key, so
+ * nothing is ever painted without a reason.
+ */
+public interface Showing {
+  /** What is to be seen on a screen of this size. */
+  Frame frame(ScreenSize size);
+
+  /** Takes a key; whatever must be kept is kept before this returns. */
+  void press(Key key);
+
+  /** Whether the screen may close. */
+  boolean over();
+
+  /**
+   * Whether the same key may come again at once here, because it moves or writes and answers
+   * nothing. Keys that may not are guarded against being held down.
+   */
+  default boolean repeats(Key key) {
+    return !(key instanceof Key.Typed)
+        && key != Key.Named.ENTER
+        && key != Key.Named.BACKSPACE
+        && key != Key.Named.DELETE
+        && key != Key.Named.ESCAPE;
+  }
+}
