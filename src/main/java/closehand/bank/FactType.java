@@ -31,7 +31,12 @@ public sealed interface FactType {
 
     /** Whether the answers are ordered, so that rules may ask for "2 or more". */
     public boolean isScale() {
-      return options.stream().allMatch(o -> o.ordinal().isPresent());
+      for (Option option : options) {
+        if (option.ordinal().isEmpty()) {
+          return false;
+        }
+      }
+      return true;
     }
   }
 
@@ -58,6 +63,11 @@ public sealed interface FactType {
 
   /** The option with this code. */
   default Optional<Option> option(String code) {
-    return choices().stream().filter(o -> o.code().equals(code)).findFirst();
+    for (Option option : choices()) {
+      if (option.code().equals(code)) {
+        return Optional.of(option);
+      }
+    }
+    return Optional.empty();
   }
 }

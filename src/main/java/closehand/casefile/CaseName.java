@@ -1,12 +1,15 @@
 package closehand.casefile;
 
 import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * What cases are called: two words that say nothing about anybody.
  *
  * <p>A lawful name has 1 to 64 small letters, digits and hyphens and does not begin with a hyphen,
- * so it can be a file's name on every system and never leads out of the folder.
+ * so it can be a file's name on every system and never leads out of the folder. Names of devices
+ * are not lawful.
  */
 public final class CaseName {
   /** Longest lawful name, in characters. */
@@ -34,6 +37,11 @@ public final class CaseName {
           walnut whitebeam yew zelkova
           """);
 
+  /** What Windows takes for a device whatever follows a dot ("Naming Files", Windows documents). */
+  private static final Set<String> DEVICES = Set.of("con", "prn", "aux", "nul");
+
+  private static final Pattern NUMBERED_DEVICE = Pattern.compile("(com|lpt)[0-9]");
+
   private CaseName() {}
 
   private static List<String> words(String list) {
@@ -55,6 +63,9 @@ public final class CaseName {
   /** Whether a case can have this name. */
   public static boolean isLawful(String name) {
     if (name.isEmpty() || name.length() > LONGEST || name.charAt(0) == '-') {
+      return false;
+    }
+    if (DEVICES.contains(name) || NUMBERED_DEVICE.matcher(name).matches()) {
       return false;
     }
     return name.chars().allMatch(c -> (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || c == '-');

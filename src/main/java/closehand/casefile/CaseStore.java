@@ -19,14 +19,14 @@ import java.util.Optional;
 /**
  * A folder of cases, one file each.
  *
- * <p>A case is written whole to a file beside it, forced to the disk and moved into place in one
- * step. Whatever dies in between, the case on disk is the one before or the one after, never a
- * mixture. Files and folders are open to their owner alone.
+ * <p>A case is replaced whole in one step, and its content before that is kept beside it. Files and
+ * folders are open to their owner alone.
  */
 public final class CaseStore {
   private static final String END = ".json";
-  private static final String TEMPORARY_BEGINNING = ".save-";
-  private static final String TEMPORARY_END = ".tmp";
+  private static final String PREVIOUS_END = ".previous";
+  private static final String BEFORE_END = ".before";
+  private static final String LOCK_END = ".lock";
 
   private final Path folder;
   private final Disk disk;
@@ -62,8 +62,30 @@ public final class CaseStore {
     return folder.resolve(name + END);
   }
 
+  /** Where the content before the last save lies. */
+  Path previous(String name) {
+    path(name);
+    return folder.resolve(name + PREVIOUS_END);
+  }
+
   /**
-   * Saves a case under its name, replacing what was there.
+   * Asks for the lock of a case, which is to be held while it is saved, and clears away what
+   * broken-off saves left behind.
+   *
+   * @throws IOException if the folder cannot be made
+   */
+  public CaseLock.Taking lock(String name, Holder me) throws IOException {
+    path(name);
+    disk.createFolder(folder);
+    CaseLock.Taking taking = CaseLock.take(folder.resolve(name + LOCK_END), me);
+    if (taking instanceof CaseLock.Taking.Taken) {
+      sweepQuietly(name);
+    }
+    return taking;
+  }
+
+  /**
+   * Saves a case under its name, replacing what was there; that is kept beside it.
    *
    * @throws IOException if it is not saved; what was there before is then still there
    */
@@ -71,37 +93,39 @@ public final class CaseStore {
     Path target = path(saved.name());
     byte[] bytes = CaseWriter.write(saved, questionnaire).getBytes(StandardCharsets.UTF_8);
     disk.createFolder(folder);
-    try {
-      replace(target, saved.name(), bytes);
-    } catch (NoSuchFileException e) {
-      // Another window that opens a case sweeps this folder and may have taken the temporary file.
-      disk.createFolder(folder);
-      replace(target, saved.name(), bytes);
-    }
-  }
-
-  private void replace(Path target, String name, byte[] bytes) throws IOException {
-    Path temporary = disk.createTemporary(folder, TEMPORARY_BEGINNING + name + "-", TEMPORARY_END);
-    try {
-      disk.write(temporary, bytes);
-      disk.move(temporary, target);
-    } catch (IOException e) {
-      deleteQuietly(temporary, e);
-      throw e;
-    }
-    disk.forceFolder(folder);
-  }
-
-  private void deleteQuietly(Path temporary, IOException reason) {
-    try {
-      disk.delete(temporary);
-    } catch (IOException e) {
-      reason.addSuppressed(e);
-    }
+    replacement(saved.name()).put(bytes, target, Optional.of(previous(saved.name())));
   }
 
   /**
-   * Opens the case with this name, and clears away what broken-off saves left behind.
+   * Puts a file that belongs to a case beside it, such as a page.
+   *
+   * @throws IOException if it is not written; what was there before is then still there
+   */
+  public void putBeside(String name, Path file, byte[] bytes) throws IOException {
+    disk.createFolder(folder);
+    replacement(name).put(bytes, file, Optional.empty());
+  }
+
+  /**
+   * Keeps a copy of a case as it is now, which no later save replaces.
+   *
+   * @throws IOException if it cannot be kept
+   */
+  public void keepAsItWas(String name, Path file) throws IOException {
+    putBeside(name, before(name), disk.read(file, Integer.MAX_VALUE));
+  }
+
+  /** Where a case lies as it was before answers were left out. */
+  private Path before(String name) {
+    return folder.resolve(name + BEFORE_END);
+  }
+
+  private Replacement replacement(String name) {
+    return new Replacement(disk, folder, name);
+  }
+
+  /**
+   * Opens the case with this name.
    *
    * @throws IOException if the disk fails
    */
@@ -110,7 +134,6 @@ public final class CaseStore {
       return refused(
           name, "wrong-name", "No case is called that.", "Names have small letters and hyphens.");
     }
-    sweepQuietly();
     return open(path(name), questionnaire);
   }
 
@@ -152,6 +175,8 @@ public final class CaseStore {
       bytes = disk.read(file, JsonReader.MAXIMUM_BYTES + 1);
     } catch (NoSuchFileException e) {
       return refused(file.toString(), "no-such-case", "There is no such case.", "");
+    } catch (NotPlainFile e) {
+      return refused(file.toString(), "not-a-file", "This is a folder or a link, not a case.", "");
     } catch (AccessDeniedException e) {
       return refused(
           file.toString(), "unreadable", "This case may not be read.", "Look at its rights.");
@@ -214,30 +239,23 @@ public final class CaseStore {
   }
 
   /**
-   * Removes a case and everything a broken-off save left of it. A disk may keep copies that no
-   * program can reach.
+   * Removes a case, its previous content and everything a broken-off save left of it. A disk may
+   * keep copies that no program can reach.
    */
   public void delete(String name) throws IOException {
     disk.delete(path(name));
-    sweep();
+    disk.delete(previous(name));
+    disk.delete(before(name));
+    replacement(name).sweep();
     disk.forceFolder(folder);
   }
 
-  /** Where nothing may be removed, a case can still be read. */
-  private void sweepQuietly() {
+  /** Where nothing may be removed, a case can still be written. */
+  private void sweepQuietly(String name) {
     try {
-      sweep();
+      replacement(name).sweep();
     } catch (IOException e) {
       // What is left behind does no harm and is removed another time.
-    }
-  }
-
-  /** Removes what broken-off saves left behind. */
-  public void sweep() throws IOException {
-    for (String file : disk.names(folder)) {
-      if (file.startsWith(TEMPORARY_BEGINNING) && file.endsWith(TEMPORARY_END)) {
-        disk.delete(folder.resolve(file));
-      }
     }
   }
 }

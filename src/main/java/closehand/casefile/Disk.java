@@ -15,13 +15,24 @@ public interface Disk {
   /** Writes a whole file and waits until it is on the disk. */
   void write(Path file, byte[] bytes) throws IOException;
 
+  /**
+   * Gives a file a second name.
+   *
+   * @throws IOException if it cannot be done here, as on disks without links
+   */
+  void link(Path existing, Path other) throws IOException;
+
   /** Gives a file another name in one step, replacing what has that name. */
   void move(Path from, Path to) throws IOException;
 
   /** Waits until the names in a folder are on the disk, where the system can do that. */
   void forceFolder(Path folder) throws IOException;
 
-  /** The first {@code limit} bytes of a file. */
+  /**
+   * The first {@code limit} bytes of a file.
+   *
+   * @throws NotPlainFile if a folder, link or pipe has this name
+   */
   byte[] read(Path file, int limit) throws IOException;
 
   /** The names in a folder; none if there is no such folder. */

@@ -5,8 +5,10 @@ import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileSystemException;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
@@ -19,7 +21,7 @@ import java.util.List;
 
 /** The disk of this machine. */
 public class LocalDisk implements Disk {
-  private static final FileAttribute<?>[] OWNER_FILE = owner("rw-------");
+  static final FileAttribute<?>[] OWNER_FILE = owner("rw-------");
   private static final FileAttribute<?>[] OWNER_FOLDER = owner("rwx------");
 
   /** Rights for the owner alone; where files have none of this kind, the profile's own rights. */
@@ -57,6 +59,15 @@ public class LocalDisk implements Disk {
   }
 
   @Override
+  public void link(Path existing, Path other) throws IOException {
+    try {
+      Files.createLink(other, existing);
+    } catch (UnsupportedOperationException e) {
+      throw new FileSystemException(other.toString(), existing.toString(), "no links here");
+    }
+  }
+
+  @Override
   public void move(Path from, Path to) throws IOException {
     Files.move(from, to, StandardCopyOption.ATOMIC_MOVE);
   }
@@ -72,7 +83,12 @@ public class LocalDisk implements Disk {
 
   @Override
   public byte[] read(Path file, int limit) throws IOException {
-    try (InputStream in = Files.newInputStream(file)) {
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)
+        && !Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
+      // Reading a pipe could wait for ever, and a link can lead anywhere.
+      throw new NotPlainFile(file.toString());
+    }
+    try (InputStream in = Files.newInputStream(file, LinkOption.NOFOLLOW_LINKS)) {
       return in.readNBytes(limit);
     }
   }

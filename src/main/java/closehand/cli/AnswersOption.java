@@ -20,6 +20,16 @@ final class AnswersOption {
   @Option(names = "--home", paramLabel = "DIR", description = "Where cases are kept.")
   private @Nullable Path home;
 
+  /** The same where a command reads its words itself. */
+  static AnswersOption of(
+      Optional<String> caseName, Optional<String> answers, Optional<Path> home) {
+    AnswersOption option = new AnswersOption();
+    option.caseName = caseName.orElse(null);
+    option.answers = answers.orElse(null);
+    option.home = home.orElse(null);
+    return option;
+  }
+
   Optional<String> caseName() {
     return Optional.ofNullable(caseName);
   }

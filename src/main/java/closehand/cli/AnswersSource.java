@@ -27,17 +27,30 @@ final class AnswersSource {
   /** What came of reading. */
   record Loaded(Optional<Answers> answers, List<Problem> problems) {}
 
-  /** Reads the file, or standard input for {@code -}; no answers when anything in it is wrong. */
-  static Loaded flat(Bank bank, String file, InputStream input) throws IOException {
+  /**
+   * What stands in a file, before anybody knows the questions.
+   *
+   * @param values fact id to value; nothing when the file is no JSON
+   */
+  record Read(Optional<Map<String, FlatValue>> values, List<Problem> problems) {}
+
+  /** Reads the file, or standard input for {@code -}. */
+  static Read read(String file, InputStream input) throws IOException {
     boolean standard = file.equals("-");
     byte[] bytes = standard ? bounded(input) : bytes(Path.of(file));
     List<Problem> problems = new ArrayList<>();
     Optional<JsonValue> document =
         JsonReader.read(standard ? "standard input" : file, bytes, problems);
-    if (document.isEmpty()) {
+    return new Read(document.map(d -> FlatReader.read(d, problems)), problems);
+  }
+
+  /** Matches what was read with the questions; no answers when anything in it is wrong. */
+  static Loaded match(Bank bank, Read read) {
+    List<Problem> problems = new ArrayList<>(read.problems());
+    if (read.values().isEmpty()) {
       return new Loaded(Optional.empty(), problems);
     }
-    Map<String, FlatValue> values = new LinkedHashMap<>(FlatReader.read(document.get(), problems));
+    Map<String, FlatValue> values = new LinkedHashMap<>(read.values().get());
     Optional.ofNullable(values.remove(FlatAnswers.CLEARED))
         .ifPresent(v -> problems.add(lowering(v)));
     FlatAnswers flat = FlatAnswers.of(bank, values);

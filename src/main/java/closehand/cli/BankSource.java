@@ -5,9 +5,9 @@ import closehand.bank.Problem;
 import closehand.json.BankFiles;
 import closehand.json.BankFolder;
 import closehand.json.BankInspection;
-import closehand.json.BankReader;
 import closehand.json.EmbeddedBank;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
@@ -29,11 +29,29 @@ final class BankSource {
     if (folder.isPresent()) {
       return check(folder);
     }
-    BankReader.Result result = BankReader.read(new EmbeddedBank(), BankReader.Extent.FOR_USE);
-    if (result.bank().isEmpty()) {
-      throw new IllegalStateException("the embedded bank cannot be read");
+    return new Loaded(Optional.of(EmbeddedBank.forUse()), List.of());
+  }
+
+  /** The same beside the rest of a start. */
+  static Ahead<Loaded> ahead(Optional<Path> folder) {
+    return Ahead.begin(
+        "bank",
+        () -> {
+          try {
+            return load(folder);
+          } catch (IOException e) {
+            throw new UncheckedIOException(e);
+          }
+        });
+  }
+
+  /** What {@link #ahead} loads, once it is. */
+  static Loaded await(Ahead<Loaded> ahead) throws IOException {
+    try {
+      return ahead.get();
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
     }
-    return new Loaded(result.bank(), List.of());
   }
 
   /** Everything that is wrong with a bank; the bank only if it holds no error. */

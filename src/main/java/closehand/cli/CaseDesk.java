@@ -113,8 +113,9 @@ final class CaseDesk implements Desk {
               + " leave here, and go on in the other window.");
     } catch (IOException e) {
       return List.of(
-          "The last answers could not be saved. The interview goes on and saving is tried again after each answer."
-              + " Is the disk full, or the folder gone?");
+          kept.trouble(e)
+              + " The answers since the last save are only in this window. The interview goes on, and saving is"
+              + " tried again after each answer.");
     }
   }
 
@@ -126,6 +127,16 @@ final class CaseDesk implements Desk {
   @Override
   public Map<String, String> names(Interview interview, Field field) {
     return GameActions.of(pages.bank(), interview.answers(), field.fact());
+  }
+
+  @Override
+  public Map<String, String> explainable(Interview interview) {
+    return new Explaining(pages, glyphs).names(interview.answers());
+  }
+
+  @Override
+  public List<String> explain(Interview interview, String name) {
+    return lines(new Explaining(pages, glyphs).text(interview.answers(), name, false));
   }
 
   @Override

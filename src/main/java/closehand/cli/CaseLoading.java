@@ -43,19 +43,23 @@ final class CaseLoading {
       exitCode = ExitCode.USAGE;
       return Optional.empty();
     }
-    BankSource.Loaded loaded = BankSource.load(bankFolder);
+    Ahead<BankSource.Loaded> ahead = BankSource.ahead(bankFolder);
+    Optional<AnswersSource.Read> read =
+        source.answers().isPresent()
+            ? Optional.of(AnswersSource.read(source.answers().get(), surroundings.input()))
+            : Optional.empty();
+    BankSource.Loaded loaded = BankSource.await(ahead);
     if (loaded.bank().isEmpty()) {
       return refuse(loaded.problems());
     }
     Bank bank = loaded.bank().get();
     pages = Optional.of(new Pages(bank));
-    return source.answers().isPresent()
-        ? flat(bank, source.answers().get())
+    return read.isPresent()
+        ? flat(AnswersSource.match(bank, read.get()))
         : saved(bank, source.caseName().orElseThrow());
   }
 
-  private Optional<Case> flat(Bank bank, String file) throws IOException {
-    AnswersSource.Loaded answers = AnswersSource.flat(bank, file, surroundings.input());
+  private Optional<Case> flat(AnswersSource.Loaded answers) {
     if (answers.answers().isEmpty()) {
       return refuse(answers.problems());
     }

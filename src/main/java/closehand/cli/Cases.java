@@ -19,6 +19,11 @@ final class Cases {
     this.store = new CaseStore(folder, new LocalDisk());
   }
 
+  /** The cases in this folder. */
+  static Cases at(Path folder) {
+    return new Cases(folder);
+  }
+
   /** The cases in this folder, or in the place the system has for a user's data. */
   static Cases in(Optional<Path> home, Surroundings surroundings) {
     return new Cases(

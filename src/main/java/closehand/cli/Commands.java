@@ -4,19 +4,22 @@ import closehand.bank.Problem;
 import java.io.IOException;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
 /** The command line: reads options and hands over to the commands. */
 final class Commands {
+  private static final String JSON = "--json";
+
   private Commands() {}
 
   /**
    * Runs one command.
    *
-   * <p>Starting an interview on the embedded bank is the usual way in, so it does not wait for the
-   * option parser.
+   * <p>Starting an interview on the embedded bank is the usual way in, and other programs ask for
+   * advice many times, so these do not wait for the option parser.
    */
   static int run(String[] arguments, Surroundings surroundings) throws IOException {
     List<String> words = Arrays.asList(arguments);
@@ -26,7 +29,28 @@ final class Commands {
     if (words.equals(List.of("interview")) || words.equals(List.of("interview", "--line"))) {
       return new InterviewCommand(surroundings, new InterviewCommand.Wanted()).run();
     }
+    if (words.equals(List.of("rehearse"))) {
+      return new Rehearsal(surroundings).run();
+    }
+    Optional<AnswersOption> answers = plainAdvice(words);
+    if (answers.isPresent()) {
+      return new AdviseCommand(surroundings, new BankOption(), answers.get())
+          .run(words.contains(JSON));
+    }
     return parse(arguments, surroundings);
+  }
+
+  /** The file after {@code advise --answers}, with {@code --json} or without, and nothing else. */
+  private static Optional<AnswersOption> plainAdvice(List<String> words) {
+    boolean plain =
+        (words.size() == 3 || (words.size() == 4 && words.get(3).equals(JSON)))
+            && words.get(0).equals("advise")
+            && words.get(1).equals("--answers")
+            && !words.get(2).startsWith("--");
+    return plain
+        ? Optional.of(
+            AnswersOption.of(Optional.empty(), Optional.of(words.get(2)), Optional.empty()))
+        : Optional.empty();
   }
 
   private static int parse(String[] arguments, Surroundings surroundings) throws IOException {
@@ -93,6 +117,7 @@ final class Commands {
         InterviewOptions.class,
         AdviseOptions.class,
         SummaryOptions.class,
+        WhyOptions.class,
         CheckOptions.class
       },
       footer = {

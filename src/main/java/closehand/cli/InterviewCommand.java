@@ -1,13 +1,9 @@
 package closehand.cli;
 
 import closehand.bank.Bank;
-import closehand.casefile.CaseFile;
-import closehand.casefile.CaseStore;
 import closehand.interview.Interview;
 import closehand.interview.Message;
-import closehand.interview.Progress;
 import closehand.interview.Provenance;
-import closehand.interview.SavedCase;
 import closehand.interview.Value;
 import closehand.line.LineFace;
 import closehand.line.Sitting;
@@ -18,7 +14,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.List;
 import java.util.Optional;
 
@@ -82,7 +77,7 @@ final class InterviewCommand {
     boolean scripted = wanted.script.isPresent() || !surroundings.typed();
     Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
     PlainConsole console = new PlainConsole(surroundings, input, glyphs, scripted);
-    BankInBackground loading = BankInBackground.start(wanted.bank);
+    Ahead<BankSource.Loaded> loading = BankSource.ahead(wanted.bank);
     if (wanted.caseName.isPresent()) {
       return again(console, glyphs, loading, asker, route);
     }
@@ -97,20 +92,18 @@ final class InterviewCommand {
     if (bank.isEmpty()) {
       return ExitCode.BAD_DATA;
     }
-    String name = cases.store().freshName(surroundings.clock().millis());
-    console.say("This case is called " + name + ". No name or birth date is needed anywhere.");
-    console.say(
-        "Everything is kept in "
-            + cases.folder()
-            + " on this machine, readable by you alone, not encrypted.");
-    Interview interview = Interview.begin(bank.get().questionnaire(), way, by);
-    return run(console, glyphs, bank.get(), name, StoredCase.now(surroundings.clock()), interview);
+    CaseOpening.Outcome.Ready fresh = opening(console, bank.get()).fresh(way, by);
+    return run(console, glyphs, bank.get(), fresh.kept(), fresh.interview());
+  }
+
+  private CaseOpening opening(PlainConsole console, Bank bank) {
+    return new CaseOpening(surroundings, cases, bank, console);
   }
 
   private int again(
       PlainConsole console,
       Glyphs glyphs,
-      BankInBackground loading,
+      Ahead<BankSource.Loaded> loading,
       Optional<Provenance.By> asker,
       Optional<Interview.Route> route)
       throws IOException {
@@ -118,60 +111,41 @@ final class InterviewCommand {
     if (bank.isEmpty()) {
       return ExitCode.BAD_DATA;
     }
-    CaseStore.Opened opened = cases.open(wanted.caseName.orElseThrow(), bank.get());
-    if (opened instanceof CaseStore.Opened.Refused refused) {
-      Commands.report(refused.problems(), surroundings);
-      return Commands.missing(refused.problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA;
+    CaseOpening.Outcome outcome = opening(console, bank.get()).again(wanted.caseName.orElseThrow());
+    if (outcome instanceof CaseOpening.Outcome.Ended ended) {
+      surroundings.output().flush();
+      return ended.exitCode();
     }
-    CaseFile file = ((CaseStore.Opened.Case) opened).file();
-    SavedCase saved = file.saved();
-    Interview interview = saved.open(bank.get().questionnaire());
-    Progress progress = interview.progress();
-    console.say(
-        "Case "
-            + saved.name()
-            + ", last kept "
-            + saved.saved().replace('T', ' ')
-            + ". "
-            + progress.words());
-    file.warnings().forEach(w -> console.say(w.where().path().step() + ": " + w.what()));
-    if (!file.dropped().isEmpty()) {
-      console.say(
-          "This case was made with another version of the questions. These answers no longer fit and are left out: "
-              + String.join(", ", file.dropped())
-              + ". The case as it was is kept beside it.");
-      Files.copy(
-          file.path(),
-          cases.folder().resolve(saved.name() + ".before"),
-          StandardCopyOption.REPLACE_EXISTING);
-    }
-    Interview resumed = interview.after(new Message.Resume());
+    CaseOpening.Outcome.Ready ready = (CaseOpening.Outcome.Ready) outcome;
+    Interview resumed = ready.interview();
     if (asker.isPresent()) {
       resumed = resumed.after(new Message.Conduct(asker.get()));
     }
     if (route.isPresent()) {
       resumed = resumed.after(new Message.TakeRoute(route.get()));
     }
-    return run(console, glyphs, bank.get(), saved.name(), saved.started(), resumed);
+    return run(console, glyphs, bank.get(), ready.kept(), resumed);
   }
 
-  private Optional<Bank> bank(BankInBackground loading) throws IOException {
-    BankSource.Loaded loaded = loading.get();
+  private Optional<Bank> bank(Ahead<BankSource.Loaded> loading) throws IOException {
+    BankSource.Loaded loaded = BankSource.await(loading);
     Commands.report(loaded.problems(), surroundings);
     return loaded.bank();
   }
 
   private int run(
-      PlainConsole console,
-      Glyphs glyphs,
-      Bank bank,
-      String name,
-      String started,
-      Interview interview)
+      PlainConsole console, Glyphs glyphs, Bank bank, StoredCase kept, Interview interview)
+      throws IOException {
+    try (kept) {
+      return lead(console, glyphs, bank, kept, interview);
+    }
+  }
+
+  private int lead(
+      PlainConsole console, Glyphs glyphs, Bank bank, StoredCase kept, Interview interview)
       throws IOException {
     Pages pages = new Pages(bank);
-    StoredCase kept =
-        new StoredCase(cases.folder(), cases.store(), bank, surroundings.clock(), name, started);
+    String name = kept.name();
     CaseDesk desk = new CaseDesk(pages, kept, glyphs, surroundings.today());
     LineFace face = new LineFace(console, desk, interview);
     LineFace.Ending ending = face.run();
@@ -179,7 +153,7 @@ final class InterviewCommand {
       return ExitCode.DONE;
     }
     if (ending == LineFace.Ending.NO_CONSENT) {
-      new PageFiles(cases.folder(), name).delete();
+      new PageFiles(cases, name).delete();
       surroundings.output().flush();
       return ExitCode.DONE;
     }
@@ -198,7 +172,7 @@ final class InterviewCommand {
   }
 
   private void farewell(PlainConsole console, Pages pages, String name, Interview interview) {
-    PageFiles files = new PageFiles(cases.folder(), name);
+    PageFiles files = new PageFiles(cases, name);
     boolean clinician = shares(interview, "clinician") || shares(interview, "team");
     try {
       files.write(pages.input(interview, name, surroundings.today()), clinician);
@@ -242,48 +216,5 @@ final class InterviewCommand {
       case INPUT_ENDED -> interview.finished() ? ExitCode.DONE : ExitCode.UNFINISHED;
       case NOT_UNDERSTOOD -> ExitCode.BAD_DATA;
     };
-  }
-
-  /** Loads the bank while the first questions, which need none, are answered. */
-  private static final class BankInBackground {
-    private final Thread thread;
-    private volatile BankSource.@org.jspecify.annotations.Nullable Loaded loaded;
-    private volatile @org.jspecify.annotations.Nullable Throwable trouble;
-
-    private BankInBackground(Optional<Path> folder) {
-      thread =
-          new Thread(
-              () -> {
-                try {
-                  loaded = BankSource.load(folder);
-                } catch (IOException | RuntimeException e) {
-                  trouble = e;
-                }
-              },
-              "bank");
-      thread.setDaemon(true);
-    }
-
-    static BankInBackground start(Optional<Path> folder) {
-      BankInBackground loading = new BankInBackground(folder);
-      loading.thread.start();
-      return loading;
-    }
-
-    BankSource.Loaded get() throws IOException {
-      try {
-        thread.join();
-      } catch (InterruptedException e) {
-        Thread.currentThread().interrupt();
-      }
-      BankSource.Loaded ready = loaded;
-      if (ready != null) {
-        return ready;
-      }
-      if (trouble instanceof IOException e) {
-        throw e;
-      }
-      throw new IllegalStateException("the bank was not loaded", trouble);
-    }
   }
 }

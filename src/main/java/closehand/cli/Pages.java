@@ -23,28 +23,33 @@ import java.util.TreeMap;
 /** Brings answers, advice and what would change it together for the pages. */
 final class Pages {
   private final Bank bank;
-  private final RuleBook rules;
+  private final Ahead<RuleBook> rules;
 
+  /** Begins to make the rules out; whoever asks for advice waits for them. */
   Pages(Bank bank) {
     this.bank = bank;
-    this.rules = RuleBook.of(bank);
+    this.rules = Ahead.begin("rules", () -> RuleBook.of(bank));
   }
 
   Bank bank() {
     return bank;
   }
 
+  RuleBook rules() {
+    return rules.get();
+  }
+
   /** What the rules make of the answers, all games together. */
   Advice advise(Answers answers) {
-    return rules.advise(answers);
+    return rules().advise(answers);
   }
 
   /** The same for each game alone; empty unless there are several. */
   Map<Integer, Advice> byGame(Answers answers) {
-    List<Integer> games = rules.games(answers);
+    List<Integer> games = rules().games(answers);
     Map<Integer, Advice> byGame = new TreeMap<>();
     if (games.size() > 1) {
-      games.forEach(g -> byGame.put(g, rules.advise(answers, g)));
+      games.forEach(g -> byGame.put(g, rules().advise(answers, g)));
     }
     return byGame;
   }
@@ -88,7 +93,7 @@ final class Pages {
   }
 
   private Map<String, List<Change>> changes(Answers answers, Advice advice) {
-    Map<String, List<closehand.rules.Change>> all = WhatIf.of(rules, answers).suggested();
+    Map<String, List<closehand.rules.Change>> all = WhatIf.of(rules(), answers).suggested();
     Map<String, List<Change>> changes = new LinkedHashMap<>();
     for (Standing standing : advice.suggestions()) {
       String id = standing.approach().id();

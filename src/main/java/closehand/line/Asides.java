@@ -9,6 +9,7 @@ import closehand.interview.Overview;
 import closehand.interview.Prompt;
 import closehand.interview.StillOpen;
 import closehand.interview.Wording;
+import closehand.report.Desk;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -210,6 +211,30 @@ final class Asides {
             one.question().shortName().orElse(one.question().text()) + ". " + one.because());
       }
     }
+  }
+
+  /** Why something stands as it does; asks what, where nothing was named. */
+  void explain(Desk desk, Interview interview, String name) {
+    Map<String, String> controls = desk.explainable(interview);
+    List<String> ids = List.copyOf(controls.keySet());
+    Optional<String> wanted = Optional.of(name);
+    if (name.isEmpty()) {
+      int number = 0;
+      for (String words : controls.values()) {
+        number++;
+        console.item(Integer.toString(number), words);
+      }
+      wanted = console.ask("Which one? Its number, or a name such as C-WRIST or R.T: ");
+    }
+    wanted
+        .map(String::strip)
+        .filter(w -> !w.isEmpty())
+        .map(w -> w.matches("[0-9]{1,3}") ? numbered(ids, Integer.parseInt(w)) : w)
+        .ifPresent(w -> console.lines(desk.explain(interview, w)));
+  }
+
+  private static String numbered(List<String> ids, int number) {
+    return number >= 1 && number <= ids.size() ? ids.get(number - 1) : Integer.toString(number);
   }
 
   /** Lists the parts and asks where to go. */

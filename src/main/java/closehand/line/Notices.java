@@ -1,23 +1,14 @@
 package closehand.line;
 
-import closehand.bank.Field;
 import closehand.interview.Prompt;
+import closehand.report.Announced;
 import closehand.report.Consultation;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
-/**
- * Says stops and cautions, each once while it stands. A stop is said as soon as its question is
- * answered in full; other cautions are said together when the next part begins. Each needs one
- * Enter.
- */
+/** Says stops and cautions as they come due. Each needs one Enter. */
 final class Notices {
   private final Console console;
-  private final Set<String> said = new HashSet<>();
-  private Optional<String> part = Optional.empty();
+  private Announced announced = Announced.NOTHING;
 
   Notices(Console console) {
     this.console = console;
@@ -25,60 +16,25 @@ final class Notices {
 
   /** Says what is new; tells whether a stop stands that ends the session. */
   boolean say(Consultation consultation, Optional<Prompt> prompt) {
-    Optional<String> now = prompt.map(p -> p.section().id());
-    boolean newPart = !now.equals(part);
-    part = now;
-    Set<String> standing = new HashSet<>();
-    List<Consultation.Notice> cares = new ArrayList<>();
-    boolean ends = false;
-    for (Consultation.Notice notice : consultation.notices()) {
-      standing.add(key(notice));
-      ends |= notice.endsSession();
-      if (notice.stops()) {
-        stop(notice, prompt);
-      } else if (newPart && !said.contains(key(notice))) {
-        cares.add(notice);
-      }
-    }
-    cares(cares);
-    said.retainAll(standing);
-    return ends;
-  }
-
-  private void stop(Consultation.Notice notice, Optional<Prompt> prompt) {
-    boolean unfinished =
-        !notice.endsSession() && prompt.map(p -> concerns(notice, p)).orElse(false);
-    if (!unfinished && said.add(key(notice))) {
+    Announced.Due due = announced.due(consultation, prompt);
+    announced = due.then();
+    for (Consultation.Notice stop : due.stops()) {
       console.gap();
-      console.lines(notice.lines());
+      console.lines(stop.lines());
       acknowledge();
     }
-  }
-
-  /** Whether the question at hand still asks about the same thing, such as where it hurts. */
-  private static boolean concerns(Consultation.Notice notice, Prompt prompt) {
-    return prompt.question().fields().stream().map(Field::fact).anyMatch(notice.facts()::contains);
-  }
-
-  private void cares(List<Consultation.Notice> cares) {
-    if (!cares.isEmpty()) {
+    if (!due.cares().isEmpty()) {
       console.gap();
-      for (Consultation.Notice care : cares) {
-        said.add(key(care));
-        console.lines(care.lines());
-      }
+      due.cares().forEach(care -> console.lines(care.lines()));
       acknowledge();
     }
+    return due.ends();
   }
 
   private void acknowledge() {
     if (!console.scripted()) {
       console.ask("Press Enter when you have read this. ");
     }
-  }
-
-  private static String key(Consultation.Notice notice) {
-    return notice.code() + (notice.stops() ? " stop" : "");
   }
 
   /** Whether the stop for missing consent stands. */

@@ -36,6 +36,7 @@ sealed interface Typed {
     NOTE("+", "add a note: + and your words"),
     WHO("w", "who answered and how it is known"),
     SO_FAR("s", "what the answers so far point to, with reasons"),
+    EXPLAIN("e", "explain: why a control is suggested or not, and what would change it"),
     PAGE("p", "the page as it stands"),
     LOWER("c", "a clinician lowers a stop"),
     ASKER("a", "change who asks, or short or whole interview"),
@@ -95,7 +96,12 @@ sealed interface Typed {
     Optional<Command> command = Command.of(key);
     boolean takesRest =
         command
-            .filter(c -> c == Command.JUMP || c == Command.OVERVIEW || c == Command.HELP)
+            .filter(
+                c ->
+                    c == Command.JUMP
+                        || c == Command.OVERVIEW
+                        || c == Command.EXPLAIN
+                        || c == Command.HELP)
             .isPresent();
     return command
         .filter(c -> rest.isEmpty() || takesRest && isPlace(rest))

@@ -2,6 +2,7 @@ package closehand.rules;
 
 import closehand.bank.CautionClass;
 import closehand.bank.Rule;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -25,6 +26,11 @@ record CompiledRule(
     List<Integer> excludes,
     Optional<CautionClass> strongest) {
 
+  CompiledRule {
+    supports = List.copyOf(supports);
+    excludes = List.copyOf(excludes);
+  }
+
   /** Points for or against an approach, by its number in the bank. */
   record Points(int approach, int points) {}
 
@@ -43,13 +49,36 @@ record CompiledRule(
         rule,
         compiler.node(clauses.when()),
         clauses.unless().map(compiler::node).orElse(new Node.Fixed(Outcome.FALSE)),
-        rule.effects().support().stream()
-            .map(s -> new Points(number(numbers, s.approach()), s.points()))
-            .toList(),
-        rule.effects().exclude().stream().map(e -> number(numbers, e.name())).toList(),
-        rule.effects().cautions().stream()
-            .map(Rule.Raised::cautionClass)
-            .max(CautionClass::compareTo));
+        supports(rule, numbers),
+        excludes(rule, numbers),
+        strongest(rule));
+  }
+
+  private static List<Points> supports(Rule rule, Map<String, Integer> numbers) {
+    List<Points> supports = new ArrayList<>();
+    for (Rule.Support support : rule.effects().support()) {
+      supports.add(new Points(number(numbers, support.approach()), support.points()));
+    }
+    return supports;
+  }
+
+  private static List<Integer> excludes(Rule rule, Map<String, Integer> numbers) {
+    List<Integer> excludes = new ArrayList<>();
+    for (Rule.Located exclude : rule.effects().exclude()) {
+      excludes.add(number(numbers, exclude.name()));
+    }
+    return excludes;
+  }
+
+  private static Optional<CautionClass> strongest(Rule rule) {
+    Optional<CautionClass> strongest = Optional.empty();
+    for (Rule.Raised raised : rule.effects().cautions()) {
+      CautionClass one = raised.cautionClass();
+      if (strongest.isEmpty() || one.compareTo(strongest.get()) > 0) {
+        strongest = Optional.of(one);
+      }
+    }
+    return strongest;
   }
 
   private static int number(Map<String, Integer> numbers, String approach) {

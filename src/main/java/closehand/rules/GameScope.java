@@ -95,21 +95,39 @@ record GameScope(List<Integer> slots) {
     return parts(condition, part -> within(part, slot));
   }
 
+  /** The same object when no part changes, so that most conditions are not built anew. */
+  @SuppressWarnings("ReferenceEquality")
   private static Condition parts(Condition condition, UnaryOperator<Condition> change) {
     if (condition instanceof All all) {
-      return new All(all.parts().stream().map(change).toList(), all.where());
+      List<Condition> parts = changed(all.parts(), change);
+      return parts == all.parts() ? all : new All(parts, all.where());
     }
     if (condition instanceof Any any) {
-      return new Any(any.parts().stream().map(change).toList(), any.where());
+      List<Condition> parts = changed(any.parts(), change);
+      return parts == any.parts() ? any : new Any(parts, any.where());
     }
     if (condition instanceof Not not) {
-      return new Not(change.apply(not.part()), not.where());
+      Condition part = change.apply(not.part());
+      return part == not.part() ? not : new Not(part, not.where());
     }
-    if (condition instanceof AtLeast atLeast) {
-      return new AtLeast(
-          atLeast.count(), atLeast.parts().stream().map(change).toList(), atLeast.where());
+    if (condition instanceof AtLeast some) {
+      List<Condition> parts = changed(some.parts(), change);
+      return parts == some.parts() ? some : new AtLeast(some.count(), parts, some.where());
     }
     return condition;
+  }
+
+  /** The same list when nothing in it changes. */
+  @SuppressWarnings("ReferenceEquality")
+  private static List<Condition> changed(List<Condition> parts, UnaryOperator<Condition> change) {
+    List<Condition> changed = new ArrayList<>(parts.size());
+    boolean same = true;
+    for (Condition part : parts) {
+      Condition now = change.apply(part);
+      same &= now == part;
+      changed.add(now);
+    }
+    return same ? parts : changed;
   }
 
   /** Adds every comparison inside a condition that is already spread. */
@@ -117,12 +135,22 @@ record GameScope(List<Integer> slots) {
     if (condition instanceof Test test) {
       into.add(test);
     } else {
-      parts(
-          condition,
-          part -> {
-            collectTests(part, into);
-            return part;
-          });
+      for (Condition part : partsOf(condition)) {
+        collectTests(part, into);
+      }
     }
+  }
+
+  private static List<Condition> partsOf(Condition condition) {
+    if (condition instanceof All all) {
+      return all.parts();
+    }
+    if (condition instanceof Any any) {
+      return any.parts();
+    }
+    if (condition instanceof AtLeast some) {
+      return some.parts();
+    }
+    return condition instanceof Not not ? List.of(not.part()) : List.of();
   }
 }

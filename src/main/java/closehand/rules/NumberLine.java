@@ -39,8 +39,15 @@ final class NumberLine {
     if (lows.size() > MOST_CELLS) {
       throw new IllegalArgumentException("more than " + MOST_CELLS + " cells on a line of numbers");
     }
-    return new NumberLine(
-        lows.stream().mapToDouble(d -> d).toArray(), highs.stream().mapToDouble(d -> d).toArray());
+    return new NumberLine(array(lows), array(highs));
+  }
+
+  private static double[] array(List<Double> numbers) {
+    double[] array = new double[numbers.size()];
+    for (int i = 0; i < array.length; i++) {
+      array[i] = numbers.get(i);
+    }
+    return array;
   }
 
   private static void cell(

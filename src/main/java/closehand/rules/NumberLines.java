@@ -5,9 +5,11 @@ import closehand.bank.Condition.Test;
 import closehand.bank.EnableWhen;
 import closehand.bank.FactType;
 import closehand.bank.Field;
+import closehand.bank.Option;
 import closehand.bank.Term;
 import closehand.bank.Term.Computation;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -61,10 +63,16 @@ final class NumberLines {
     if (type instanceof FactType.Amount amount) {
       values.put(id, new Values.Grid(amount.minimum(), amount.maximum(), amount.decimals()));
     } else if (type instanceof FactType.OneOf one && FactTable.isScale(one)) {
-      List<Double> ordinals =
-          one.options().stream().map(o -> o.ordinal().orElseThrow()).sorted().toList();
+      List<Double> ordinals = new ArrayList<>();
+      NavigableSet<Double> cut = cutsOf(root(id));
+      for (Option option : one.options()) {
+        double ordinal = option.ordinal().orElseThrow();
+        ordinals.add(ordinal);
+        cut.add(ordinal);
+        cut.add(Math.nextUp(ordinal));
+      }
+      Collections.sort(ordinals);
       values.put(id, new Values.Points(ordinals));
-      ordinals.forEach(o -> isolate(id, o));
     }
   }
 

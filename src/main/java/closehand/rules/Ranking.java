@@ -3,7 +3,6 @@ package closehand.rules;
 import closehand.bank.Approach;
 import closehand.bank.Bank;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -13,15 +12,22 @@ final class Ranking {
   private final int[] places;
 
   Ranking(Bank bank) {
-    List<String> classes = bank.costClasses().stream().map(Approach.CostClass::code).toList();
+    List<String> classes = new ArrayList<>();
+    bank.costClasses().forEach(c -> classes.add(c.code()));
     List<Approach> approaches = bank.approaches();
+    int[] cheapest = new int[approaches.size()];
     List<Integer> order = new ArrayList<>();
-    for (int i = 0; i < approaches.size(); i++) {
+    for (int i = 0; i < cheapest.length; i++) {
+      cheapest[i] = cheapest(approaches.get(i), classes);
       order.add(i);
     }
     order.sort(
-        Comparator.<Integer>comparingInt(i -> cheapest(approaches.get(i), classes))
-            .thenComparingDouble(i -> approaches.get(i).setupMinutes().maximum()));
+        (a, b) ->
+            cheapest[a] != cheapest[b]
+                ? Integer.compare(cheapest[a], cheapest[b])
+                : Double.compare(
+                    approaches.get(a).setupMinutes().maximum(),
+                    approaches.get(b).setupMinutes().maximum()));
     places = new int[order.size()];
     for (int place = 0; place < places.length; place++) {
       places[order.get(place)] = place;
@@ -30,11 +36,14 @@ final class Ranking {
 
   /** The cheapest class the approach can be had in; an unknown class counts as dearest. */
   private static int cheapest(Approach approach, List<String> classes) {
-    return approach.costClasses().stream()
-        .mapToInt(classes::indexOf)
-        .filter(place -> place >= 0)
-        .min()
-        .orElse(classes.size());
+    int cheapest = classes.size();
+    for (String one : approach.costClasses()) {
+      int place = classes.indexOf(one);
+      if (place >= 0 && place < cheapest) {
+        cheapest = place;
+      }
+    }
+    return cheapest;
   }
 
   /** The place of an approach among those with equal points, from 0. */
@@ -48,11 +57,14 @@ final class Ranking {
     for (int i = 0; i < places.length; i++) {
       order.add(i);
     }
-    order.sort(
-        Comparator.<Integer>comparingInt(i -> group(tally.status(i)))
-            .thenComparingInt(i -> -tally.points(i))
-            .thenComparingInt(this::place));
+    order.sort((a, b) -> compare(tally, a, b));
     return order;
+  }
+
+  private int compare(Tally tally, int a, int b) {
+    int groups = Integer.compare(group(tally.status(a)), group(tally.status(b)));
+    int points = groups != 0 ? groups : Integer.compare(tally.points(b), tally.points(a));
+    return points != 0 ? points : Integer.compare(places[a], places[b]);
   }
 
   private static int group(Standing.Status status) {

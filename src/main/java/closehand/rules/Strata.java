@@ -20,7 +20,9 @@ record Strata(List<String> order, List<String> stuck) {
     List<String> pending = new ArrayList<>(view.fields().keySet());
     pending.addAll(view.terms().keySet());
     for (String id : pending) {
-      needs.put(id, view.needs(id).stream().filter(n -> known(view, n)).toList());
+      List<String> known = view.needs(id);
+      known.removeIf(n -> !known(view, n));
+      needs.put(id, known);
     }
     List<String> order = new ArrayList<>();
     Set<String> done = new HashSet<>();

@@ -15,9 +15,11 @@ import closehand.interview.SavedCase;
 import closehand.interview.Value;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -65,6 +67,11 @@ class CaseStoreTest {
         "2026-11-24T10:05:00+01:00");
   }
 
+  /** The previous content, opened as a file; beside the case itself it goes by another name. */
+  private SavedCase previous() throws IOException {
+    return opened(store().open(store().previous("heron-oak"), FORM)).named("heron-oak");
+  }
+
   private static SavedCase opened(CaseStore.Opened opened) {
     return assertInstanceOf(CaseStore.Opened.Case.class, opened).file().saved();
   }
@@ -79,7 +86,7 @@ class CaseStoreTest {
     assertEquals(with("race with friends"), opened(store().open("heron-oak", FORM)));
     store().save(with("build a city"), FORM);
     assertEquals(with("build a city"), opened(store().open("heron-oak", FORM)));
-    assertEquals(List.of("heron-oak.json"), LOCAL.names(folder()));
+    assertEquals(List.of("heron-oak.json", "heron-oak.previous"), sorted(folder()));
     Interview again = opened(store().open("heron-oak", FORM)).open(FORM);
     assertEquals(Optional.of("pain.now"), again.at());
   }
@@ -89,11 +96,40 @@ class CaseStoreTest {
     store().save(with("x"), FORM);
     assertEquals("rwx------", rights(folder()));
     assertEquals("rwx------", rights(temp.resolve("deep")));
+    store().save(with("y"), FORM);
     assertEquals("rw-------", rights(folder().resolve("heron-oak.json")));
+    assertEquals("rw-------", rights(folder().resolve("heron-oak.previous")));
+  }
+
+  private static List<String> sorted(Path folder) throws IOException {
+    List<String> names = new ArrayList<>(LOCAL.names(folder));
+    names.sort(null);
+    return names;
   }
 
   private static String rights(Path path) throws IOException {
     return PosixFilePermissions.toString(Files.getPosixFilePermissions(path));
+  }
+
+  @Test
+  void theContentBeforeTheLastSaveIsKeptBesideIt() throws IOException {
+    store().save(with("first"), FORM);
+    assertEquals(List.of("heron-oak.json"), sorted(folder()));
+    store().save(with("second"), FORM);
+    store().save(with("third"), FORM);
+    assertEquals(with("second"), previous());
+    new CaseStore(folder(), new WithoutLinks()).save(with("fourth"), FORM);
+    assertEquals(with("third"), previous());
+    assertEquals("rw-------", rights(folder().resolve("heron-oak.previous")));
+    assertEquals(List.of("heron-oak.json", "heron-oak.previous"), sorted(folder()));
+  }
+
+  /** A disk such as that of many sticks, on which a file has one name only. */
+  private static final class WithoutLinks extends LocalDisk {
+    @Override
+    public void link(Path existing, Path other) throws IOException {
+      throw new FileSystemException(other.toString());
+    }
   }
 
   @ParameterizedTest
@@ -103,22 +139,32 @@ class CaseStoreTest {
     int old = 0;
     int step = 0;
     while (true) {
+      store().save(with("older"), FORM);
       store().save(with("old"), FORM);
       FaultyDisk disk = new FaultyDisk(LOCAL, step, fault);
       boolean told = breaksOff(new CaseStore(folder(), disk));
       if (!disk.failed()) {
         break;
       }
-      assertTrue(told, "step " + step + " failed and nobody was told");
       SavedCase found = opened(store().open("heron-oak", FORM));
       assertTrue(found.equals(with("old")) || found.equals(with("new")), "step " + step);
+      assertTrue(told || found.equals(with("new")), "step " + step + " failed unnoticed");
       old += found.equals(with("old")) ? 1 : 0;
-      assertEquals(List.of("heron-oak.json"), LOCAL.names(folder()), "left over, step " + step);
+      SavedCase before = previous();
+      assertTrue(before.equals(with("older")) || before.equals(with("old")), "step " + step);
+      sweepUnderTheLock();
+      assertEquals(
+          List.of("heron-oak.json", "heron-oak.previous"), sorted(folder()), "step " + step);
       step++;
     }
-    assertEquals(5, step);
-    assertEquals(4, old);
+    assertTrue(step >= 9, "steps " + step);
+    assertTrue(old >= 4 && old < step, "old " + old);
     assertEquals(with("new"), opened(store().open("heron-oak", FORM)));
+  }
+
+  private void sweepUnderTheLock() throws IOException {
+    CaseLock.Taking taking = store().lock("heron-oak", new Holder("kit", 1, ""));
+    assertInstanceOf(CaseLock.Taking.Taken.class, taking).lock().close();
   }
 
   private static boolean breaksOff(CaseStore store) {
@@ -132,35 +178,24 @@ class CaseStoreTest {
 
   @Test
   void anErrorLeavesNoTemporaryFileBehind() throws IOException {
+    store().save(with("older"), FORM);
     store().save(with("old"), FORM);
-    for (int step = 2; step < 4; step++) {
+    for (int step = 2; step < 10; step++) {
       CaseStore store =
           new CaseStore(folder(), new FaultyDisk(LOCAL, step, FaultyDisk.Fault.ERROR));
-      assertThrows(IOException.class, () -> store.save(with("new"), FORM));
-      assertEquals(List.of("heron-oak.json"), LOCAL.names(folder()), "step " + step);
+      breaksOff(store);
+      assertEquals(
+          List.of("heron-oak.json", "heron-oak.previous"), sorted(folder()), "step " + step);
     }
   }
 
   @Test
-  void aTemporaryFileSweptByAnotherWindowIsWrittenAgain() throws IOException {
-    SweptOnce disk = new SweptOnce();
-    new CaseStore(folder(), disk).save(with("kept"), FORM);
-    assertTrue(disk.swept);
-    assertEquals(with("kept"), opened(store().open("heron-oak", FORM)));
-  }
-
-  /** The first move finds its file gone. */
-  private static final class SweptOnce extends LocalDisk {
-    private boolean swept;
-
-    @Override
-    public void move(Path from, Path to) throws IOException {
-      if (!swept) {
-        swept = true;
-        delete(from);
-      }
-      super.move(from, to);
-    }
+  void whatAnotherCaseLeftBehindIsNotSwept() throws IOException {
+    store().save(with("x"), FORM);
+    Files.writeString(folder().resolve(".save-heron-oak.1.tmp"), "{");
+    Files.writeString(folder().resolve(".save-heron-oak-2.1.tmp"), "{");
+    sweepUnderTheLock();
+    assertEquals(List.of(".save-heron-oak-2.1.tmp", "heron-oak.json"), sorted(folder()));
   }
 
   @Test
@@ -216,7 +251,9 @@ class CaseStoreTest {
   @Test
   void deletingLeavesNothing() throws IOException {
     store().save(with("x"), FORM);
-    Files.writeString(folder().resolve(".save-heron-oak-123.tmp"), "{");
+    store().save(with("y"), FORM);
+    store().keepAsItWas("heron-oak", store().path("heron-oak"));
+    Files.writeString(folder().resolve(".save-heron-oak.123.tmp"), "{");
     store().delete("heron-oak");
     assertEquals(List.of(), LOCAL.names(folder()));
     store().delete("heron-oak");
@@ -251,13 +288,26 @@ class CaseStoreTest {
     assertEquals("heron-oak", file(store().open(foreign, FORM)).saved().name());
   }
 
+  @Test
+  void aFolderALinkOrAPipeIsNoCase() throws IOException {
+    store().save(with("x"), FORM);
+    Path link = folder().resolve("wren-elm.json");
+    Files.createSymbolicLink(link, store().path("heron-oak"));
+    assertEquals("not-a-file", refusal(store().open("wren-elm", FORM)));
+    Files.createDirectory(folder().resolve("teal-yew.json"));
+    assertEquals("not-a-file", refusal(store().open("teal-yew", FORM)));
+    store().save(with("y").named("wren-elm"), FORM);
+    assertEquals(with("x"), opened(store().open("heron-oak", FORM)));
+  }
+
   private static CaseFile file(CaseStore.Opened opened) {
     return assertInstanceOf(CaseStore.Opened.Case.class, opened).file();
   }
 
   @Test
   void aPathNeverLeadsOutOfTheFolder() {
-    for (String name : List.of("", "-a", "a/b", "..", "a.b", "A", "a b", "x".repeat(65))) {
+    for (String name :
+        List.of("", "-a", "a/b", "..", "a.b", "A", "a b", "x".repeat(65), "nul", "com1")) {
       assertThrows(IllegalArgumentException.class, () -> store().path(name), name);
     }
     assertEquals(folder().resolve("a-1.json"), store().path("a-1"));

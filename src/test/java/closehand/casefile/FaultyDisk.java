@@ -72,6 +72,12 @@ final class FaultyDisk implements Disk {
   }
 
   @Override
+  public void link(Path existing, Path other) throws IOException {
+    step();
+    disk.link(existing, other);
+  }
+
+  @Override
   public void move(Path from, Path to) throws IOException {
     step();
     disk.move(from, to);

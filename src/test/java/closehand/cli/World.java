@@ -19,6 +19,15 @@ final class World {
 
   /** Runs the program once with these words typed at standard input. */
   static World run(String typed, String... arguments) {
+    return run(typed, false, arguments);
+  }
+
+  /** Runs the program once with a person typing these words at a terminal. */
+  static World typed(String typed, String... arguments) {
+    return run(typed, true, arguments);
+  }
+
+  private static World run(String typed, boolean terminal, String... arguments) {
     World world = new World();
     world.code =
         Closehand.run(
@@ -27,9 +36,9 @@ final class World {
                 new ByteArrayInputStream(typed.getBytes(StandardCharsets.UTF_8)),
                 new PrintStream(world.output, true, StandardCharsets.UTF_8),
                 new PrintStream(world.error, true, StandardCharsets.UTF_8),
-                Map.of(),
+                Map.of("COLUMNS", "72"),
                 Clock.fixed(Instant.parse("2026-11-25T10:00:00Z"), ZoneOffset.UTC),
-                false,
+                terminal,
                 StandardCharsets.UTF_8));
     return world;
   }

@@ -60,7 +60,9 @@ public sealed interface Key {
     /** F1, which asks for help in many programs. */
     HELP,
     /** Ctrl-C: asks whether to leave. */
-    INTERRUPT
+    INTERRUPT,
+    /** Ctrl-L: paints everything afresh, which the terminal does by itself. */
+    REPAINT
   }
 
   /**

@@ -1,0 +1,151 @@
+package closehand.cli;
+
+import closehand.bank.Bank;
+import closehand.casefile.CaseFile;
+import closehand.casefile.CaseLock;
+import closehand.casefile.CaseName;
+import closehand.casefile.CaseStore;
+import closehand.casefile.Holder;
+import closehand.interview.Interview;
+import closehand.interview.Message;
+import closehand.interview.Provenance;
+import closehand.interview.SavedCase;
+import closehand.line.Console;
+import java.io.IOException;
+import java.util.Optional;
+
+/** Begins a case or opens one again, so that no other window writes it in the meantime. */
+final class CaseOpening {
+  private final Surroundings surroundings;
+  private final Cases cases;
+  private final Bank bank;
+  private final Console console;
+  private final Holder me;
+
+  CaseOpening(Surroundings surroundings, Cases cases, Bank bank, Console console) {
+    this.surroundings = surroundings;
+    this.cases = cases;
+    this.bank = bank;
+    this.console = console;
+    this.me =
+        new Holder(
+            System.getProperty("user.name", ""),
+            ProcessHandle.current().pid(),
+            Moment.now(surroundings.clock()));
+  }
+
+  /** What came of it. */
+  sealed interface Outcome {
+    /** The interview can go on; the case is to be closed in the end. */
+    record Ready(StoredCase kept, Interview interview) implements Outcome {}
+
+    /** Nothing more is to be done. */
+    record Ended(int exitCode) implements Outcome {}
+  }
+
+  /** A new case under a name that no other has. */
+  Outcome.Ready fresh(Interview.Route route, Provenance.By asker) {
+    StoredCase kept = kept(surroundings.clock().millis());
+    console.say(
+        "This case is called " + kept.name() + ". No name or birth date is needed anywhere.");
+    console.say(
+        "Everything is kept in "
+            + cases.folder()
+            + " on this machine, readable by you alone, not encrypted.");
+    return new Outcome.Ready(kept, Interview.begin(bank.questionnaire(), route, asker));
+  }
+
+  private StoredCase kept(long number) {
+    String started = Moment.now(surroundings.clock());
+    String name = CaseName.of(number);
+    try {
+      for (int i = 0; i < CaseName.count(); i++) {
+        name = cases.store().freshName(number + i);
+        CaseLock.Taking taking = cases.store().lock(name, me);
+        if (!(taking instanceof CaseLock.Taking.Held)) {
+          return new StoredCase(cases, bank, surroundings.clock(), name, started, taking);
+        }
+      }
+    } catch (IOException e) {
+      console.say(Trouble.of(e, cases.folder()));
+    }
+    return new StoredCase(
+        cases, bank, surroundings.clock(), name, started, new CaseLock.Taking.Unguarded());
+  }
+
+  /** A saved case, by its name or its file. */
+  Outcome again(String nameOrFile) throws IOException {
+    Optional<String> name = nameHere(nameOrFile);
+    CaseLock.Taking taking = new CaseLock.Taking.Unguarded();
+    if (name.isPresent()) {
+      taking = lock(name.get());
+    }
+    Outcome outcome = again(nameOrFile, name, taking);
+    if (outcome instanceof Outcome.Ended && taking instanceof CaseLock.Taking.Taken taken) {
+      taken.lock().close();
+    }
+    return outcome;
+  }
+
+  /** The name under which a case is kept here; nothing if there is no such case. */
+  private Optional<String> nameHere(String nameOrFile) throws IOException {
+    if (CaseName.isLawful(nameOrFile)) {
+      return Optional.of(nameOrFile).filter(cases.store().names()::contains);
+    }
+    return cases.open(nameOrFile, bank) instanceof CaseStore.Opened.Case opened
+        ? Optional.of(opened.file().saved().name())
+        : Optional.empty();
+  }
+
+  private CaseLock.Taking lock(String name) {
+    try {
+      return cases.store().lock(name, me);
+    } catch (IOException e) {
+      return new CaseLock.Taking.Unguarded();
+    }
+  }
+
+  private Outcome again(String nameOrFile, Optional<String> name, CaseLock.Taking taking)
+      throws IOException {
+    CaseStore.Opened opened = cases.open(nameOrFile, bank);
+    if (opened instanceof CaseStore.Opened.Refused refused) {
+      Commands.report(refused.problems(), surroundings);
+      return new Outcome.Ended(
+          Commands.missing(refused.problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA);
+    }
+    CaseFile file = ((CaseStore.Opened.Case) opened).file();
+    SavedCase saved = file.saved();
+    Interview interview = saved.open(bank.questionnaire());
+    boolean held = taking instanceof CaseLock.Taking.Held;
+    Recovery recovery = new Recovery(console, surroundings.clock(), cases);
+    recovery.say(saved, interview, !console.scripted() && !held);
+    file.warnings().forEach(w -> console.say(w.where().path().step() + ": " + w.what()));
+    if (taking instanceof CaseLock.Taking.Held other) {
+      recovery.sayHeld(other.holder());
+      return new Outcome.Ended(look(saved, interview));
+    }
+    if (!console.scripted()) {
+      Recovery.Wish wish = recovery.ask(saved.name());
+      if (wish != Recovery.Wish.GO_ON) {
+        return new Outcome.Ended(
+            wish == Recovery.Wish.LOOK ? look(saved, interview) : ExitCode.DONE);
+      }
+    }
+    if (!file.dropped().isEmpty()) {
+      recovery.sayDropped(file);
+      cases.store().keepAsItWas(saved.name(), file.path());
+    }
+    StoredCase kept =
+        new StoredCase(
+            cases, bank, surroundings.clock(), name.orElse(saved.name()), saved.started(), taking);
+    return new Outcome.Ready(kept, interview.after(new Message.Resume()));
+  }
+
+  /** Shows a case without changing it. */
+  private int look(SavedCase saved, Interview interview) {
+    if (console.scripted()) {
+      return ExitCode.CANNOT_CREATE;
+    }
+    return Look.at(console, new Pages(bank).input(interview, saved.name(), surroundings.today()));
+  }
+}

@@ -1,0 +1,100 @@
+package closehand.cli;
+
+import closehand.bank.CautionClass;
+import closehand.bank.Hint;
+import closehand.interview.Answers;
+import closehand.json.WhyWriter;
+import closehand.report.Clean;
+import closehand.report.Glyphs;
+import closehand.report.StandingWords;
+import closehand.report.StopNotice;
+import closehand.report.WhyText;
+import closehand.report.Wrap;
+import closehand.rules.Advice;
+import closehand.rules.Standing;
+import closehand.rules.Warning;
+import closehand.rules.why.Explanation;
+import closehand.rules.why.Settled;
+import closehand.rules.why.Subject;
+import closehand.rules.why.Turns;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Explains how something stands, for the commands and for the line face. */
+final class Explaining {
+  private final Pages pages;
+  private final Glyphs glyphs;
+
+  Explaining(Pages pages, Glyphs glyphs) {
+    this.pages = pages;
+    this.glyphs = glyphs;
+  }
+
+  /** Every control by its id, in words with how it stands, in the order of the advice. */
+  Map<String, String> names(Answers answers) {
+    Advice advice = pages.advise(answers);
+    Map<String, String> names = new LinkedHashMap<>();
+    for (Standing standing : advice.standings()) {
+      String state = advice.withheld() ? "" : ": " + StandingWords.of(standing.status());
+      names.put(
+          standing.approach().id(), Clean.of(standing.approach().words().brief() + state, glyphs));
+    }
+    return names;
+  }
+
+  /**
+   * The explanation as lines; where a stop ends the session its notice alone, and a sentence where
+   * nothing has this name.
+   */
+  String text(Answers answers, String name, boolean unfolded) {
+    List<Warning> ending =
+        pages.advise(answers).stops().stream()
+            .filter(s -> s.cautionClass() == CautionClass.STOP_ALL)
+            .toList();
+    if (!ending.isEmpty()) {
+      return StopNotice.of(ending, glyphs);
+    }
+    Optional<Subject> subject = Subject.of(pages.bank(), name);
+    if (subject.isEmpty()) {
+      return String.join("\n", Wrap.lines("", "", Clean.of(unknown(name), glyphs))) + "\n";
+    }
+    Explanation why = Explanation.of(pages.rules(), answers, subject.get());
+    boolean control = subject.get() instanceof Subject.OfApproach;
+    return WhyText.of(
+        why,
+        pages.bank(),
+        answers,
+        control ? Optional.of(Turns.of(pages.rules(), answers)) : Optional.empty(),
+        control ? Settled.of(pages.rules(), answers) : Optional.empty(),
+        unfolded,
+        glyphs);
+  }
+
+  /** The same as JSON. */
+  String json(Answers answers, Subject subject) {
+    Explanation why = Explanation.of(pages.rules(), answers, subject);
+    return subject instanceof Subject.OfApproach
+        ? WhyWriter.write(
+            why,
+            answers,
+            Optional.of(Turns.of(pages.rules(), answers)),
+            Settled.of(pages.rules(), answers))
+        : WhyWriter.write(why, answers, Optional.empty(), Optional.empty());
+  }
+
+  /** The control that leads, settings apart. */
+  Optional<String> leading(Answers answers) {
+    return pages.rules().verdict(answers).leader();
+  }
+
+  /** Says that nothing has this name, and what has nearly the same. */
+  String unknown(String name) {
+    String hint = Hint.didYouMean(name, Subject.names(pages.bank()));
+    return "There is no control, input, body part or caution called \""
+        + name
+        + "\"."
+        + (hint.isEmpty() ? "" : " " + hint);
+  }
+}

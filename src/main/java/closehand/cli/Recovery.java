@@ -1,0 +1,110 @@
+package closehand.cli;
+
+import closehand.casefile.CaseFile;
+import closehand.casefile.Holder;
+import closehand.interview.Interview;
+import closehand.interview.Prompt;
+import closehand.interview.SavedCase;
+import closehand.line.Console;
+import java.io.IOException;
+import java.time.Clock;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Says where a saved case was left and asks what is to be done with it. */
+final class Recovery {
+  private final Console console;
+  private final Clock clock;
+  private final Cases cases;
+
+  Recovery(Console console, Clock clock, Cases cases) {
+    this.console = console;
+    this.clock = clock;
+    this.cases = cases;
+  }
+
+  /** What somebody wants with a saved case. */
+  enum Wish {
+    GO_ON,
+    LOOK,
+    DISCARD
+  }
+
+  /** Says whose case it is, where and when it was left, and with which bank. */
+  void say(SavedCase saved, Interview interview, boolean asking) {
+    console.say(
+        "Case "
+            + saved.name()
+            + ", left "
+            + place(interview)
+            + ", "
+            + Moment.words(saved.saved(), clock)
+            + ", bank "
+            + saved.bank().version()
+            + (asking ? ": go on?" : "."));
+    console.say(interview.progress().words());
+  }
+
+  private static String place(Interview interview) {
+    Optional<String> position = interview.current().map(Prompt::position);
+    return position
+        .map(p -> "at " + p.substring(0, 1).toLowerCase(Locale.ROOT) + p.substring(1))
+        .map(p -> p.contains(", part") ? p.substring(0, p.indexOf(", part")) : p)
+        .orElse("with every question put");
+  }
+
+  /** Says who has the case open. */
+  void sayHeld(Holder holder) {
+    String who = holder.who().isEmpty() ? "" : " by " + holder.who();
+    String process = holder.process() == 0 ? "" : ", process " + holder.process();
+    String since = holder.since().isEmpty() ? "" : ", since " + Moment.words(holder.since(), clock);
+    console.say(
+        "This case is open in another window"
+            + who
+            + process
+            + since
+            + ". You can look at it here, but not change it.");
+  }
+
+  /** Says which answers no longer fit. */
+  void sayDropped(CaseFile file) {
+    console.say(
+        "This case was made with another version of the questions. These answers no longer fit and are left out: "
+            + String.join(", ", file.dropped())
+            + ". The case as it was is kept beside it.");
+  }
+
+  /** Asks whether to go on; discarding is asked a second time. */
+  Wish ask(String name) throws IOException {
+    while (true) {
+      console.item("1", "go on (or press Enter)");
+      console.item("2", "only look at it");
+      console.item("3", "discard it");
+      String typed = console.ask("Number: ").map(String::strip).orElse("2");
+      if (typed.isEmpty() || typed.equals("1")) {
+        return Wish.GO_ON;
+      }
+      if (typed.equals("2")) {
+        return Wish.LOOK;
+      }
+      if (typed.equals("3") && discarded(name)) {
+        return Wish.DISCARD;
+      }
+    }
+  }
+
+  private boolean discarded(String name) throws IOException {
+    console.say(
+        "Everything kept of this case on this machine would be removed, and nothing brings it back."
+            + " Type its name to remove it, or press Enter to keep it.");
+    String typed = console.ask("> ").map(String::strip).orElse("");
+    if (!typed.equals(name)) {
+      console.say("It is kept.");
+      return false;
+    }
+    new PageFiles(cases, name).delete();
+    cases.store().delete(name);
+    console.say("It is removed. A copy may remain on the disk until it is written over.");
+    return true;
+  }
+}

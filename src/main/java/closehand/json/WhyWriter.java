@@ -1,0 +1,97 @@
+package closehand.json;
+
+import closehand.interview.Answers;
+import closehand.rules.Standing;
+import closehand.rules.why.Explanation;
+import closehand.rules.why.Ground;
+import closehand.rules.why.Part;
+import closehand.rules.why.Settled;
+import closehand.rules.why.Turns;
+import com.fasterxml.jackson.core.JsonGenerator;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Writes why something stands as it does as one JSON object for other programs. */
+public final class WhyWriter {
+  private WhyWriter() {}
+
+  /**
+   * The whole object, ending in a line break.
+   *
+   * @param answers the answers it is about
+   * @param turns what would change what leads, if that is to be written
+   * @param settled which answers decide it, if they do
+   */
+  public static String write(
+      Explanation why, Answers answers, Optional<Turns> turns, Optional<Settled> settled) {
+    return PrettyJson.write(
+        out -> {
+          out.writeStartObject();
+          out.writeStringField("subject", why.subject().id());
+          if (why.standing().isPresent()) {
+            standing(why.standing().get(), out);
+          }
+          out.writeBooleanField("withheld", why.withheld());
+          group("fired", why.in(Ground.State.FIRED), out);
+          group("heldBack", why.in(Ground.State.HELD_BACK), out);
+          group("waiting", why.in(Ground.State.WAITING), out);
+          group("notFired", why.in(Ground.State.NOT_FIRED), out);
+          if (turns.isPresent()) {
+            new TurnWriter(out, answers).write(turns.get(), why.subject().id());
+          }
+          if (settled.isPresent()) {
+            out.writeObjectFieldStart("settledBy");
+            out.writeStringField("leader", settled.get().leader());
+            texts("answers", settled.get().telling(), out);
+            texts("warningSigns", settled.get().warningSigns(), out);
+            out.writeEndObject();
+          }
+          out.writeEndObject();
+        });
+  }
+
+  private static void standing(Standing standing, JsonGenerator out) throws IOException {
+    out.writeStringField("status", word(standing.status()));
+    out.writeFieldName("points");
+    out.writeArray(new int[] {standing.lowest(), standing.highest()}, 0, 2);
+  }
+
+  /** An enum's name as other programs write such words: {@code ruled-out}. */
+  static String word(Enum<?> one) {
+    return one.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static void group(String name, List<Ground> grounds, JsonGenerator out)
+      throws IOException {
+    out.writeArrayFieldStart(name);
+    for (Ground ground : grounds) {
+      out.writeStartObject();
+      out.writeStringField("rule", ground.rule().key());
+      texts("answers", ground.answersUsed(), out);
+      texts("waitsFor", ground.finding().waitsFor(), out);
+      if (ground.hindrance().isPresent()) {
+        hindrance(ground.hindrance().get(), out);
+      }
+      texts("basis", ground.rule().basis(), out);
+      out.writeEndObject();
+    }
+    out.writeEndArray();
+  }
+
+  /** The place of the part in the bank's files says which part it is. */
+  private static void hindrance(Part part, JsonGenerator out) throws IOException {
+    out.writeObjectFieldStart("hindrance");
+    out.writeStringField("at", part.condition().where().pointer());
+    out.writeStringField("outcome", word(part.outcome()));
+    texts("answers", part.facts(), out);
+    texts("waitsFor", part.waitsFor(), out);
+    out.writeEndObject();
+  }
+
+  static void texts(String name, List<String> values, JsonGenerator out) throws IOException {
+    out.writeFieldName(name);
+    out.writeArray(values.toArray(new String[0]), 0, values.size());
+  }
+}

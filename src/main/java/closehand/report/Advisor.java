@@ -1,0 +1,34 @@
+package closehand.report;
+
+import closehand.bank.Field;
+import closehand.interview.Interview;
+import java.util.List;
+import java.util.Map;
+
+/** What a face asks about an interview. The same interview always gets the same answer. */
+public interface Advisor {
+  /** What the answers mean as they stand. */
+  Consultation consult(Interview interview);
+
+  /** The player's page as it stands, ready to print. */
+  List<String> page(Interview interview);
+
+  /**
+   * What a list of names may hold, by code and in words, such as the actions of a game; nothing
+   * where any words will do.
+   */
+  Map<String, String> names(Interview interview, Field field);
+
+  /** What can be explained besides: every control by its id, in words with how it stands. */
+  default Map<String, String> explainable(Interview interview) {
+    return Map.of();
+  }
+
+  /** Why something stands as it does, and what would change it, ready to print. */
+  default List<String> explain(Interview interview, String name) {
+    return consult(interview).suggestions().lines();
+  }
+
+  /** Today, as an ISO date. */
+  String today();
+}

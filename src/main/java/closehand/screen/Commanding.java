@@ -1,0 +1,63 @@
+package closehand.screen;
+
+import closehand.interview.Answer;
+import closehand.interview.Interview;
+import closehand.interview.Message;
+
+/** What each command does. */
+final class Commanding {
+  private Commanding() {}
+
+  static ScreenModel.Step on(ScreenModel model, Command command) {
+    return switch (command) {
+      case HELP -> show(model, ReadingScreen.of(ReadingScreen.Kind.HELP));
+      case SETTINGS -> show(model, Menu.of(Menu.Kind.SETTINGS));
+      case SHARED -> shared(model);
+      case LEAVE -> show(model, Menu.of(Menu.Kind.LEAVE));
+      default -> Acting.talking(model, () -> inTalk(model, command));
+    };
+  }
+
+  private static ScreenModel.Step inTalk(ScreenModel model, Command command) {
+    Interview interview = model.talk().orElseThrow().interview();
+    return switch (command) {
+      case UNKNOWN -> absent(model, Answer.Reason.UNKNOWN, 0);
+      case DECLINE -> absent(model, Answer.Reason.DECLINED, 1);
+      case NOT_APPLICABLE -> absent(model, Answer.Reason.NOT_APPLICABLE, 2);
+      case LATER -> absent(model, Answer.Reason.LATER, 3);
+      case BACK -> Acting.on(model, new Act.Send(new Message.Back()));
+      case UNDO -> Acting.on(model, new Act.Undo());
+      case OVERVIEW, JUMP -> show(model, OverviewScreen.at(interview));
+      case NOTE -> show(model, TextScreen.note());
+      case WHO -> show(model, Menu.of(Menu.Kind.WHO_ANSWERS));
+      case SO_FAR -> show(model, ReadingScreen.of(ReadingScreen.Kind.SO_FAR));
+      case EXPLAIN -> show(model, new ExplainScreen(0));
+      case PAGE -> show(model, ReadingScreen.of(ReadingScreen.Kind.PAGE));
+      case LOWER -> show(model, Menu.of(Menu.Kind.LOWER));
+      case ASKER -> show(model, Menu.of(Menu.Kind.CONDUCT));
+      default -> show(model, Menu.of(Menu.Kind.STOP));
+    };
+  }
+
+  /** Where answers need Enter, a letter only moves to the line on the list. */
+  private static ScreenModel.Step absent(ScreenModel model, Answer.Reason reason, int line) {
+    if (!model.settings().needsEnter()) {
+      return Acting.on(model, new Act.Absent(reason));
+    }
+    ScreenModel shown = model.pushing(Menu.of(Menu.Kind.SKIP));
+    return Acting.only(shown.at(new closehand.screen.view.Spot(line, 0)));
+  }
+
+  private static ScreenModel.Step shared(ScreenModel model) {
+    boolean on = !model.settings().shared();
+    ScreenModel.Step step = Acting.on(model, new Act.Adjust(model.settings().withShared(on)));
+    return new ScreenModel.Step(
+        step.model().saying(Said.that(on ? "Shared view is on." : "Shared view is off.")),
+        step.effects());
+  }
+
+  /** A screen that is in sight already is not put on top of itself. */
+  private static ScreenModel.Step show(ScreenModel model, Screen screen) {
+    return Acting.only(model.top().screen().equals(screen) ? model : model.pushing(screen));
+  }
+}

@@ -1,0 +1,50 @@
+package closehand.screen;
+
+import closehand.interview.Interview;
+import closehand.interview.Provenance;
+
+/** Something the program around the screen is asked to do. */
+public sealed interface Effect {
+  /** Keep the interview as it stands. */
+  record Keep(Interview interview) implements Effect {}
+
+  /** Begin a new interview. */
+  record Begin(Provenance.By asker, Interview.Route route) implements Effect {}
+
+  /** Open a saved case. */
+  record Open(String name) implements Effect {}
+
+  /** Open the invented example, of which nothing is kept. */
+  record Example() implements Effect {}
+
+  /** Check the question bank and show what was found. */
+  record CheckBank() implements Effect {}
+
+  /** Write the pages of this interview to files now. */
+  record WritePages(Interview interview) implements Effect {}
+
+  /** Remove the case and everything kept of it, and leave. */
+  record Delete() implements Effect {}
+
+  /** Keep these settings for the next time. */
+  record KeepSettings(Settings settings) implements Effect {}
+
+  /** Close the screen. */
+  record Leave(Ending ending) implements Effect {}
+
+  /** How a run ended. */
+  enum Ending {
+    /** Every question on the route was put. */
+    FINISHED,
+    /** The person left; everything is kept. */
+    LEFT,
+    /** A stop ended the session. */
+    STOPPED,
+    /** Consent was not given or was taken back; nothing more is written. */
+    NO_CONSENT,
+    /** The case was deleted. */
+    DELETED,
+    /** The terminal is gone. */
+    CLOSED
+  }
+}

@@ -1,0 +1,61 @@
+package closehand.screen;
+
+import closehand.screen.view.Block;
+import closehand.screen.view.Content;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Puts the content of the screen in sight together with what came of the last key. */
+final class Foot {
+  private Foot() {}
+
+  static Content content(ScreenModel model) {
+    Shown shown = model.shown();
+    if (model.said().refusal()) {
+      shown = refused(shown, model.said().sentence());
+    }
+    return shown.content(status(model), keys(model), model.settings().shared());
+  }
+
+  /** The same with the refusal right above what can be taken, so that it cannot be missed. */
+  private static Shown refused(Shown shown, String sentence) {
+    List<Block> blocks = new ArrayList<>();
+    boolean put = false;
+    for (Block block : shown.blocks()) {
+      if (block.isStop() && !put) {
+        blocks.add(Block.warning("Please note: " + sentence));
+        blocks.add(Block.gap());
+        put = true;
+      }
+      blocks.add(block);
+    }
+    return new Shown(shown.heading(), blocks, shown.offers(), shown.aside(), shown.begin());
+  }
+
+  private static List<String> status(ScreenModel model) {
+    List<String> status = new ArrayList<>();
+    model.talk().ifPresent(t -> status.addAll(t.trouble()));
+    if (!model.said().refusal() && !model.said().sentence().isBlank()) {
+      status.add(model.said().sentence().strip());
+    }
+    boolean question = model.top().screen() instanceof QuestionScreen;
+    if (question && !model.settings().shared()) {
+      status.add(String.join(" ", model.talk().orElseThrow().consultation().quietLine()));
+    }
+    return status;
+  }
+
+  private static List<Content.Hint> keys(ScreenModel model) {
+    List<Content.Hint> keys = new ArrayList<>();
+    keys.add(new Content.Hint("?", "help"));
+    keys.add(new Content.Hint("Space", "next"));
+    keys.add(new Content.Hint("Enter", "take"));
+    if (model.top().screen() instanceof QuestionScreen q
+        && (q.draft().isEmpty()
+            || q.draft().get().kind() == Draft.Kind.WORDS && q.draft().get().isEmpty())) {
+      keys.add(new Content.Hint("0", "more"));
+    }
+    keys.add(new Content.Hint("Backspace", "back"));
+    return keys;
+  }
+}

@@ -1,0 +1,111 @@
+package closehand.screen;
+
+import closehand.interview.Interview;
+import closehand.interview.Message;
+import closehand.interview.Prompt;
+import closehand.interview.StillOpen;
+import closehand.report.Announced;
+import closehand.report.Consultation;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Leads through the interview: which question is in sight, and which notice stands before it. */
+final class Leading {
+  private Leading() {}
+
+  /** A new interview, or one opened again, with sentences to be read first. */
+  static ScreenModel begin(ScreenModel model, Talk talk, List<String> sentences) {
+    ScreenModel next = announced(based(model.with(talk)).saying(Said.NOTHING));
+    return sentences.isEmpty()
+        ? next
+        : next.pushing(ReadingScreen.lines("Before we begin", sentences));
+  }
+
+  /** Sends a message; a refusal is said beside the question, and nothing else changes. */
+  static ScreenModel.Step send(ScreenModel model, Message message, String sentence) {
+    Talk before = model.talk().orElseThrow();
+    Talk talk = before.after(message);
+    Optional<String> refusal = talk.interview().refusal();
+    if (refusal.isPresent()) {
+      ScreenModel same = model.top().screen() instanceof TextScreen ? model : toBase(model);
+      return new ScreenModel.Step(same.with(talk).saying(Said.refused(refusal.get())), List.of());
+    }
+    boolean here =
+        !changesQuestion(message) && talk.interview().at().equals(before.interview().at());
+    ScreenModel next = here ? toBase(model.with(talk)) : based(model.with(talk));
+    return new ScreenModel.Step(
+        announced(next.saying(Said.that(sentence + passedOver(talk.interview())))),
+        List.of(new Effect.Keep(talk.interview())));
+  }
+
+  private static boolean changesQuestion(Message message) {
+    return !(message instanceof Message.Note
+        || message instanceof Message.Conduct
+        || message instanceof Message.TakeRoute
+        || message instanceof Message.Lower);
+  }
+
+  /** Takes back the last change. */
+  static ScreenModel.Step undo(ScreenModel model) {
+    Talk talk = model.talk().orElseThrow();
+    if (talk.past().isEmpty()) {
+      return new ScreenModel.Step(
+          toBase(model).saying(Said.refused("There is nothing to take back in this sitting.")),
+          List.of());
+    }
+    Talk undone = talk.undone();
+    ScreenModel next = announced(based(model.with(undone)).saying(Said.that("Taken back.")));
+    return new ScreenModel.Step(next, List.of(new Effect.Keep(undone.interview())));
+  }
+
+  /** Only the question in sight, where it stands. */
+  static ScreenModel toBase(ScreenModel model) {
+    return model.piled(model.layers().subList(0, 1));
+  }
+
+  /** Only the question in sight, put together anew. */
+  private static ScreenModel based(ScreenModel model) {
+    Talk talk = model.talk().orElseThrow();
+    Screen base =
+        talk.interview()
+            .current()
+            .<Screen>map(prompt -> QuestionScreen.of(talk, prompt))
+            .orElseGet(() -> Menu.of(Menu.Kind.FINISHED));
+    return model.piled(List.of(model.fresh(base)));
+  }
+
+  /** With the notices that are due on top, the strongest in sight. */
+  private static ScreenModel announced(ScreenModel model) {
+    Talk talk = model.talk().orElseThrow();
+    Optional<Prompt> prompt = talk.interview().current();
+    Announced.Due due = talk.announced().due(talk.consultation(), prompt);
+    ScreenModel next = model.with(talk.hearing(due.then()));
+    if (due.ends() && !talk.again()) {
+      return next.pushing(new NoticeScreen(standing(talk, due), true));
+    }
+    if (!due.cares().isEmpty()) {
+      next = next.pushing(new NoticeScreen(due.cares(), false));
+    }
+    for (int i = due.stops().size() - 1; i >= 0; i--) {
+      next = next.pushing(new NoticeScreen(List.of(due.stops().get(i)), false));
+    }
+    return next;
+  }
+
+  private static List<Consultation.Notice> standing(Talk talk, Announced.Due due) {
+    return due.stops().isEmpty()
+        ? talk.consultation().notices().stream().filter(Consultation.Notice::endsSession).toList()
+        : due.stops();
+  }
+
+  private static String passedOver(Interview interview) {
+    Set<String> names = new LinkedHashSet<>();
+    for (StillOpen open : interview.passedOver()) {
+      String name = open.question().shortName().orElse(open.question().id());
+      names.add(" Left open: " + name + ". " + open.because());
+    }
+    return String.join("", names);
+  }
+}

@@ -1,0 +1,78 @@
+package closehand.screen;
+
+import closehand.interview.Message;
+import closehand.report.Consultation;
+import closehand.screen.frame.Role;
+import closehand.screen.view.Block;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Stops or cautions that have to be read before going on.
+ *
+ * @param notices what is said
+ * @param ends whether the session ends with it
+ */
+record NoticeScreen(List<Consultation.Notice> notices, boolean ends) implements Screen {
+  /** The stop that stands when consent is not given. */
+  private static final String CONSENT = "C-CONSENT";
+
+  NoticeScreen {
+    notices = List.copyOf(notices);
+  }
+
+  @Override
+  public Shown shown(ScreenModel model) {
+    boolean stops = notices.stream().anyMatch(Consultation.Notice::stops);
+    Shown.Builder screen = new Shown.Builder(stops ? "STOP. Please read this" : "Take care");
+    for (Consultation.Notice notice : notices) {
+      boolean first = true;
+      for (String line : notice.lines()) {
+        boolean strong = first && !line.isBlank();
+        screen.add(new Block.Laid(line, strong ? Role.WARNING : Role.PLAIN));
+        first &= line.isBlank();
+      }
+      screen.gap();
+    }
+    if (ends) {
+      ending(screen);
+    } else {
+      screen.offer(1, "I have read this", new Act.Close());
+      if (stops) {
+        fact().ifPresent(f -> slip(screen, f));
+        screen.offer(3, "A clinician lowers it", new Act.Do(Command.LOWER));
+      }
+    }
+    return screen.build();
+  }
+
+  private void ending(Shown.Builder screen) {
+    boolean consent = notices.stream().anyMatch(n -> n.code().equals(CONSENT));
+    screen.say(consent ? "Nothing more is written down." : "The session ends here.").gap();
+    screen.offer(
+        1,
+        "End the session",
+        new Act.Run(new Effect.Leave(consent ? Effect.Ending.NO_CONSENT : Effect.Ending.STOPPED)));
+    fact().ifPresent(f -> slip(screen, f));
+    if (consent) {
+      screen.offer(
+          4, "Delete everything kept so far, and leave", new Act.Show(Menu.of(Menu.Kind.DELETE)));
+    } else {
+      screen.offer(3, "A clinician lowers it", new Act.Do(Command.LOWER));
+    }
+  }
+
+  private static void slip(Shown.Builder screen, String fact) {
+    screen.offer(2, "That was a slip, or it has changed: answer again", new Act.AnswerAgain(fact));
+  }
+
+  private Optional<String> fact() {
+    return notices.stream().flatMap(n -> n.facts().stream()).findFirst();
+  }
+
+  /** Going back from a stop is answering again; it never just goes away. */
+  @Override
+  public Act back() {
+    return fact().<Act>map(Act.AnswerAgain::new).orElseGet(() -> new Act.Send(new Message.Back()));
+  }
+}

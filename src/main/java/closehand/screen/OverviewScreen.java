@@ -1,0 +1,123 @@
+package closehand.screen;
+
+import closehand.interview.Interview;
+import closehand.interview.Message;
+import closehand.interview.Overview;
+import closehand.screen.view.Block;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * All answers, part by part; taking a line goes to its question.
+ *
+ * @param part the part that is open, counted from 0; -1 for the list of parts
+ * @param page which page of the list
+ */
+record OverviewScreen(int part, int page) implements Screen {
+  private static final int NONE = -1;
+  private static final int MORE = 8;
+
+  /** The list of parts, at the part of the question at hand. */
+  static OverviewScreen at(Interview interview) {
+    String here = interview.current().map(p -> p.section().id()).orElse("");
+    List<Overview.Part> parts = interview.overview().parts();
+    for (int i = 0; i < parts.size(); i++) {
+      if (parts.get(i).id().equals(here)) {
+        return new OverviewScreen(NONE, Pages.of(i, Pages.OF_SEVEN));
+      }
+    }
+    return new OverviewScreen(NONE, 0);
+  }
+
+  @Override
+  public Shown shown(ScreenModel model) {
+    Interview interview = model.talk().orElseThrow().interview();
+    List<Overview.Part> parts = interview.overview().parts();
+    boolean shared = model.settings().shared();
+    if (part == NONE || part >= parts.size()) {
+      return parts(interview, parts, shared);
+    }
+    return rows(parts.get(part), shared);
+  }
+
+  private Shown parts(Interview interview, List<Overview.Part> parts, boolean shared) {
+    String here = interview.current().map(p -> p.section().id()).orElse("");
+    Shown.Builder screen = new Shown.Builder("All answers, part by part");
+    screen.add(Block.strong(interview.progress().words())).gap();
+    int from = Pages.wrapped(parts.size(), page, Pages.OF_SEVEN) * Pages.OF_SEVEN;
+    int digit = 0;
+    for (Overview.Part one : Pages.entries(parts, page, Pages.OF_SEVEN)) {
+      OverviewScreen open = new OverviewScreen(from + digit, 0);
+      screen.offer(
+          new Offer(
+              ++digit,
+              one.title() + ": " + counts(one, shared) + ".",
+              one.id().equals(here) ? "(now)" : "",
+              new Act.Show(open)));
+      if (one.id().equals(here)) {
+        screen.beginHere();
+      }
+    }
+    Pages.turn(
+        screen,
+        MORE,
+        parts.size(),
+        page,
+        Pages.OF_SEVEN,
+        next -> new Act.Swap(new OverviewScreen(NONE, next)));
+    return screen.gap().offer(0, "Back", new Act.Close()).build();
+  }
+
+  private Shown rows(Overview.Part one, boolean shared) {
+    Shown.Builder screen = new Shown.Builder(one.title());
+    screen.add(Block.strong("Taking a line goes to its question.")).gap();
+    List<Overview.Row> rows = new ArrayList<>(one.rows());
+    rows.removeIf(r -> shared && r.state() == Overview.State.FOR_CLINICIAN);
+    int digit = 0;
+    for (Overview.Row row : Pages.entries(rows, page, Pages.OF_SEVEN)) {
+      screen.offer(++digit, words(row), new Act.Send(new Message.JumpTo(row.field().fact())));
+    }
+    Pages.turn(
+        screen,
+        MORE,
+        rows.size(),
+        page,
+        Pages.OF_SEVEN,
+        next -> new Act.Swap(new OverviewScreen(part, next)));
+    return screen.gap().offer(0, "Back", new Act.Close()).build();
+  }
+
+  private static String counts(Overview.Part part, boolean shared) {
+    List<String> words = new ArrayList<>();
+    count(part, Overview.State.ANSWERED, "answered", words);
+    count(part, Overview.State.OPEN, "open", words);
+    count(part, Overview.State.SET_ASIDE, "set aside", words);
+    if (!shared) {
+      count(part, Overview.State.FOR_CLINICIAN, "for a clinician", words);
+    }
+    count(part, Overview.State.HELD, "waiting", words);
+    return words.isEmpty() ? "nothing to ask" : String.join(", ", words);
+  }
+
+  private static void count(
+      Overview.Part part, Overview.State state, String word, List<String> words) {
+    long count = part.rows().stream().filter(r -> r.state() == state).count();
+    if (count > 0) {
+      words.add(count + " " + word);
+    }
+  }
+
+  private static String words(Overview.Row row) {
+    String name = row.question().shortName().orElse(row.question().id());
+    String label = row.question().fields().size() > 1 ? name + ", " + row.field().label() : name;
+    String words =
+        switch (row.state()) {
+          case ANSWERED -> row.words();
+          case SET_ASIDE -> row.words() + " (set aside: it does not apply now)";
+          case OPEN -> row.words().isEmpty() ? "open" : "open. " + row.words();
+          case FOR_CLINICIAN -> "left for a clinician";
+          case HELD -> "waiting. " + row.words();
+        };
+    return row.question().id() + " " + label + ": " + words;
+  }
+}

@@ -1,0 +1,200 @@
+package closehand.screen;
+
+import closehand.bank.FactType;
+import closehand.interview.Message;
+import closehand.interview.PlainText;
+import closehand.interview.Value;
+import closehand.screen.frame.Key;
+import closehand.screen.frame.ScreenSize;
+import closehand.screen.view.Layout;
+import closehand.screen.view.Spot;
+import java.util.List;
+import java.util.Optional;
+
+/** Takes keys: moves, types, or takes what is offered. */
+final class Pressing {
+  private static final String HELP = "?";
+
+  private Pressing() {}
+
+  static ScreenModel.Step take(ScreenModel model, Key key) {
+    if (key instanceof Key.Resized resized) {
+      return Acting.only(resized(model, resized.size()));
+    }
+    if (key instanceof Key.Closed) {
+      return new ScreenModel.Step(model, List.of(new Effect.Leave(Effect.Ending.CLOSED)));
+    }
+    if (key instanceof Key.Named named) {
+      return Moving.take(model, named);
+    }
+    ScreenModel quiet = model.saying(Said.NOTHING);
+    if (key instanceof Key.Typed typed) {
+      return typed(quiet, typed);
+    }
+    if (key instanceof Key.Pasted pasted) {
+      return Acting.only(pasted(quiet, pasted.text()));
+    }
+    return Acting.only(
+        model.saying(
+            Said.that(
+                key instanceof Key.Dropped
+                    ? "A key that is held down counts once."
+                    : "That key has no meaning here. ? shows the keys.")));
+  }
+
+  private static ScreenModel resized(ScreenModel model, ScreenSize size) {
+    Layout before = layout(model);
+    ScreenModel next = model.with(size);
+    return next.at(layout(next).moved(model.top().spot(), before));
+  }
+
+  static Layout layout(ScreenModel model) {
+    return Layout.of(Foot.content(model), model.size(), model.glyphs());
+  }
+
+  private static ScreenModel.Step typed(ScreenModel model, Key.Typed key) {
+    Screen top = model.top().screen();
+    if (key.text().equals(HELP)) {
+      return Acting.on(model, new Act.Do(Command.HELP));
+    }
+    if (top instanceof LettersScreen letters
+        && letters.waiting().isPresent()
+        && isLetter(key.text())) {
+      char letter = Character.toLowerCase(key.text().charAt(0));
+      return Acting.on(model, letters.typed(letter, model.settings()));
+    }
+    if (top instanceof BoardScreen board
+        && board.line().kind() == Draft.Kind.WORDS
+        && key.digit() < 0) {
+      return Acting.only(
+          model.replacing(model.fresh(new BoardScreen(board.line().plus(key.text()), -1))));
+    }
+    Optional<Draft> draft = top.draft();
+    if (draft.isPresent()) {
+      return writing(model, draft.get(), key);
+    }
+    return key.digit() >= 0 ? digit(model, key.digit()) : letter(model, key.text());
+  }
+
+  private static boolean isLetter(String text) {
+    return text.length() == 1
+        && text.charAt(0) > ' '
+        && text.charAt(0) < 0x7f
+        && !Character.isDigit(text.charAt(0));
+  }
+
+  private static ScreenModel.Step writing(ScreenModel model, Draft draft, Key.Typed key) {
+    boolean figures = draft.kind() == Draft.Kind.FIGURES;
+    boolean figure = key.digit() >= 0 || key.text().equals(".") || key.text().equals(",");
+    if (figures && !figure) {
+      return letter(model, key.text());
+    }
+    if (!figures && draft.isEmpty() && key.digit() >= 0) {
+      return digit(model, key.digit());
+    }
+    Draft next = draft.plus(key.text());
+    if (next.equals(draft)) {
+      return Acting.only(model.saying(Said.refused("No more has a place here.")));
+    }
+    ScreenModel written = written(model, next);
+    boolean full = figures && next.isFull() && written.top().screen() instanceof QuestionScreen;
+    return full ? checking(written) : Acting.only(written);
+  }
+
+  /** A number that fills its line is asked once more, so that digits alone are enough. */
+  private static ScreenModel.Step checking(ScreenModel model) {
+    QuestionScreen question = (QuestionScreen) model.top().screen();
+    Act act = question.accept(model);
+    if (act instanceof Act.Give give) {
+      return Acting.only(
+          model.pushing(new CheckNumberScreen(question.prompt().field(), give.value())));
+    }
+    return Acting.on(written(model, question.draft().orElseThrow().with("")), act);
+  }
+
+  /** The typed line changed; the cursor stands on it. */
+  static ScreenModel written(ScreenModel model, Draft draft) {
+    Screen next = model.top().screen().typing(draft);
+    ScreenModel typed = model.replacing(new Layer(next, model.top().spot()));
+    List<Offer> offers = typed.shown().offers();
+    for (int i = 0; i < offers.size(); i++) {
+      if (offers.get(i).act() instanceof Act.Accept) {
+        Spot spot = new Spot(i, model.top().spot().top());
+        return typed.at(seen(typed, spot));
+      }
+    }
+    return typed;
+  }
+
+  /** The spot, moved down as far as needed to see the chosen item. */
+  private static Spot seen(ScreenModel model, Spot spot) {
+    Layout layout = layout(model);
+    Spot now = layout.settle(spot);
+    while (layout.isUnread(now)) {
+      now = layout.next(now);
+    }
+    return now;
+  }
+
+  private static ScreenModel.Step digit(ScreenModel model, int digit) {
+    List<Offer> offers = model.shown().offers();
+    for (int i = 0; i < offers.size(); i++) {
+      if (offers.get(i).digit() == digit) {
+        if (model.settings().needsEnter()) {
+          return Acting.only(model.at(seen(model, new Spot(i, model.top().spot().top()))));
+        }
+        ScreenModel moved = model.at(new Spot(i, model.top().spot().top()));
+        return Acting.on(moved, offers.get(i).act());
+      }
+    }
+    return Acting.only(model.saying(Said.that("There is no line " + digit + " here.")));
+  }
+
+  private static ScreenModel.Step letter(ScreenModel model, String text) {
+    Optional<Act> answer = yesOrNo(model, text);
+    if (answer.isPresent()) {
+      return Acting.on(model, answer.get());
+    }
+    Optional<Command> command = model.settings().command(text);
+    return command.isPresent()
+        ? Acting.on(model, new Act.Do(command.get()))
+        : Acting.only(model.saying(Said.that("That key has no meaning here. ? shows the keys.")));
+  }
+
+  /** At a yes-or-no question y and n are the answers, as in the line face. */
+  private static Optional<Act> yesOrNo(ScreenModel model, String text) {
+    boolean applies =
+        model.settings().letters()
+            && !model.settings().needsEnter()
+            && model.top().screen() instanceof QuestionScreen q
+            && q.prompt().field().type() instanceof FactType.YesNo;
+    if (applies && (text.equalsIgnoreCase("y") || text.equalsIgnoreCase("n"))) {
+      return Optional.of(new Act.Give(new Value.Flag(text.equalsIgnoreCase("y"))));
+    }
+    return Optional.empty();
+  }
+
+  /** Pasted text goes where words are typed and nowhere else; it never takes anything. */
+  private static ScreenModel pasted(ScreenModel model, String text) {
+    Optional<Draft> draft = model.top().screen().draft();
+    if (draft.isEmpty() || draft.get().kind() != Draft.Kind.WORDS) {
+      return model.saying(Said.that("Pasted text is not taken as an answer here."));
+    }
+    Draft next = draft.get().plus(PlainText.of(text));
+    return next.equals(draft.get())
+        ? model.saying(Said.refused("That is too long to paste here."))
+        : written(model, next);
+  }
+
+  static ScreenModel.Step beside(ScreenModel model, int step) {
+    if (model.top().screen() instanceof QuestionScreen q) {
+      Optional<String> fact = Grid.beside(q.grid(), q.prompt().field().fact(), step);
+      if (fact.isPresent()) {
+        return Acting.on(model, new Act.Send(new Message.JumpTo(fact.get())));
+      }
+    }
+    Layout layout = layout(model);
+    Spot spot = model.top().spot();
+    return Acting.only(model.at(step > 0 ? layout.pageDown(spot) : layout.pageUp(spot)));
+  }
+}

@@ -1,0 +1,115 @@
+package closehand.screen;
+
+import closehand.interview.Interview;
+import closehand.report.Desk;
+import closehand.report.Glyphs;
+import closehand.screen.frame.Frame;
+import closehand.screen.frame.Key;
+import closehand.screen.frame.ScreenSize;
+import closehand.screen.frame.Showing;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The full-screen face: holds the model, hands it keys, and carries out what comes of them.
+ *
+ * <p>Whatever an answer changes is kept before the next frame is shown.
+ */
+public final class ScreenFace implements Showing {
+  private final CaseBook book;
+  private ScreenModel model;
+  private Optional<Desk> desk = Optional.empty();
+  private Optional<Effect.Ending> ending = Optional.empty();
+  private List<String> lastWords = List.of();
+
+  /** A face at the start screen. */
+  public ScreenFace(CaseBook book, Glyphs glyphs, Settings settings) {
+    this.book = book;
+    this.model = ScreenModel.start(ScreenSize.USUAL, glyphs, settings, book.names());
+  }
+
+  /** Goes straight to a case that was opened elsewhere. */
+  public ScreenFace with(CaseBook.Opened opened) {
+    open(opened);
+    return this;
+  }
+
+  /** How the run ended; nothing while it goes on. */
+  public Optional<Effect.Ending> ending() {
+    return ending;
+  }
+
+  /** The interview as it stands; nothing before there is one. */
+  public Optional<Interview> interview() {
+    return model.talk().map(Talk::interview);
+  }
+
+  /** How the screen is to behave now. */
+  public Settings settings() {
+    return model.settings();
+  }
+
+  /** What is to be said on the terminal after the screen is closed. */
+  public List<String> lastWords() {
+    return lastWords;
+  }
+
+  @Override
+  public Frame frame(ScreenSize size) {
+    if (!size.equals(model.size())) {
+      model = model.after(new Key.Resized(size)).model();
+    }
+    return model.frame();
+  }
+
+  @Override
+  public void press(Key key) {
+    ScreenModel.Step step = model.after(key);
+    model = step.model();
+    step.effects().forEach(this::carryOut);
+  }
+
+  @Override
+  public boolean over() {
+    return ending.isPresent();
+  }
+
+  @Override
+  public boolean repeats(Key key) {
+    return Showing.super.repeats(key) || model.writes(key);
+  }
+
+  private void carryOut(Effect effect) {
+    if (effect instanceof Effect.Keep keep) {
+      desk.ifPresent(d -> model = model.kept(d.keep(keep.interview())));
+    } else if (effect instanceof Effect.Begin begin) {
+      open(book.begin(begin.asker(), begin.route()));
+    } else if (effect instanceof Effect.Open open) {
+      open(book.open(open.name()));
+    } else if (effect instanceof Effect.Example) {
+      open(book.example());
+    } else if (effect instanceof Effect.CheckBank) {
+      model = model.told("The question bank", book.check());
+    } else if (effect instanceof Effect.WritePages write) {
+      model = model.told("The page", book.writePages(write.interview()));
+    } else if (effect instanceof Effect.KeepSettings keep) {
+      List<String> trouble = book.keep(keep.settings());
+      model = trouble.isEmpty() ? model : model.told("Settings", trouble);
+    } else if (effect instanceof Effect.Delete) {
+      lastWords = desk.map(Desk::delete).orElse(List.of());
+      ending = Optional.of(Effect.Ending.DELETED);
+    } else if (effect instanceof Effect.Leave leave) {
+      ending = Optional.of(leave.ending());
+    }
+  }
+
+  private void open(CaseBook.Opened opened) {
+    if (opened.holding().isEmpty()) {
+      model = model.told("This case", opened.sentences());
+      return;
+    }
+    CaseBook.Holding holding = opened.holding().get();
+    desk = Optional.of(holding.desk());
+    model = model.holding(holding.desk(), holding.interview(), opened.sentences());
+  }
+}

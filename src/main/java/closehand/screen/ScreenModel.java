@@ -1,0 +1,157 @@
+package closehand.screen;
+
+import closehand.interview.Interview;
+import closehand.report.Advisor;
+import closehand.report.Glyphs;
+import closehand.screen.frame.Frame;
+import closehand.screen.frame.Key;
+import closehand.screen.frame.ScreenSize;
+import closehand.screen.view.Spot;
+import closehand.screen.view.View;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Everything the full-screen face knows. Immutable: {@link #after} gives the next one, {@link
+ * #frame} what is to be seen.
+ *
+ * @param size how large the screen is
+ * @param glyphs which characters it can show
+ * @param settings how it is to behave
+ * @param cases the names of saved cases
+ * @param talk the interview, once there is one
+ * @param layers screens on top of one another, the one in sight last; never empty
+ * @param said what came of the last key
+ */
+public record ScreenModel(
+    ScreenSize size,
+    Glyphs glyphs,
+    Settings settings,
+    List<String> cases,
+    Optional<Talk> talk,
+    List<Layer> layers,
+    Said said) {
+  /** Copies the lists; no screen at all is a caller's bug. */
+  public ScreenModel {
+    cases = List.copyOf(cases);
+    layers = List.copyOf(layers);
+    if (layers.isEmpty()) {
+      throw new IllegalArgumentException("no screen is in sight");
+    }
+  }
+
+  /** What comes of a key. */
+  public record Step(ScreenModel model, List<Effect> effects) {
+    /** Copies the effects. */
+    public Step {
+      effects = List.copyOf(effects);
+    }
+  }
+
+  /** The start: a new interview, a saved case, the example, the bank. */
+  public static ScreenModel start(
+      ScreenSize size, Glyphs glyphs, Settings settings, List<String> cases) {
+    return new ScreenModel(
+        size,
+        glyphs,
+        settings,
+        cases,
+        Optional.empty(),
+        List.of(new Layer(Menu.of(Menu.Kind.START), Spot.START)),
+        Said.NOTHING);
+  }
+
+  /** The next model and what is to be done outside. */
+  public Step after(Key key) {
+    return Pressing.take(this, key);
+  }
+
+  /** With an interview to hold, new or opened again. */
+  public ScreenModel holding(Advisor advisor, Interview interview, List<String> sentences) {
+    return Leading.begin(this, Talk.about(advisor, interview), sentences);
+  }
+
+  /** What came of an effect, to be read on a screen of its own. */
+  public ScreenModel told(String heading, List<String> lines) {
+    return pushing(ReadingScreen.lines(heading, lines));
+  }
+
+  /** What came of keeping the interview; nothing when it is kept. */
+  public ScreenModel kept(List<String> trouble) {
+    return talk.map(t -> with(t.troubled(trouble))).orElse(this);
+  }
+
+  /** Whether a key writes into a line here, so that the same one may come again at once. */
+  public boolean writes(Key key) {
+    Optional<Draft> draft = top().screen().draft();
+    if (draft.isEmpty()) {
+      return false;
+    }
+    boolean empty = draft.get().isEmpty();
+    boolean words = draft.get().kind() == Draft.Kind.WORDS;
+    return key instanceof Key.Typed typed
+        ? !words || !empty || typed.digit() < 0
+        : key == Key.Named.BACKSPACE && !empty;
+  }
+
+  /** What is to be seen. */
+  public Frame frame() {
+    return View.of(Foot.content(this), top().spot(), size, glyphs);
+  }
+
+  Layer top() {
+    return layers.get(layers.size() - 1);
+  }
+
+  Shown shown() {
+    return top().screen().shown(this);
+  }
+
+  ScreenModel with(Talk next) {
+    return new ScreenModel(size, glyphs, settings, cases, Optional.of(next), layers, said);
+  }
+
+  ScreenModel with(Settings next) {
+    return new ScreenModel(size, glyphs, next, cases, talk, layers, said);
+  }
+
+  ScreenModel with(ScreenSize next) {
+    return new ScreenModel(next, glyphs, settings, cases, talk, layers, said);
+  }
+
+  ScreenModel saying(Said next) {
+    return new ScreenModel(size, glyphs, settings, cases, talk, layers, next);
+  }
+
+  ScreenModel piled(List<Layer> next) {
+    return new ScreenModel(size, glyphs, settings, cases, talk, next, said);
+  }
+
+  /** With the cursor elsewhere on the top screen. */
+  ScreenModel at(Spot spot) {
+    return replacing(new Layer(top().screen(), spot));
+  }
+
+  ScreenModel replacing(Layer layer) {
+    List<Layer> next = new ArrayList<>(layers);
+    next.set(next.size() - 1, layer);
+    return piled(next);
+  }
+
+  ScreenModel pushing(Screen screen) {
+    List<Layer> next = new ArrayList<>(layers);
+    next.add(fresh(screen));
+    return piled(next);
+  }
+
+  /** With the top screen gone; the last one stays. */
+  ScreenModel closing() {
+    return layers.size() == 1 ? this : piled(layers.subList(0, layers.size() - 1));
+  }
+
+  /** A screen at its start. */
+  Layer fresh(Screen screen) {
+    return new Layer(screen, new Spot(screen.shown(this).begin(), 0));
+  }
+}

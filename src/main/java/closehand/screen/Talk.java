@@ -1,0 +1,120 @@
+package closehand.screen;
+
+import closehand.bank.Field;
+import closehand.interview.Interview;
+import closehand.interview.Message;
+import closehand.interview.Provenance;
+import closehand.report.Advisor;
+import closehand.report.Announced;
+import closehand.report.Consultation;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The interview on the screen, with what belongs to it.
+ *
+ * @param advisor what the answers mean
+ * @param interview the interview as it stands
+ * @param consultation what its answers mean
+ * @param by who answers, where it was set
+ * @param how how answers are known, where it was set
+ * @param announced stops and cautions that were shown
+ * @param again whether an answer behind a stop is being given again
+ * @param past the interview before each change, the latest last
+ * @param trouble what went wrong with keeping it, in sentences
+ */
+record Talk(
+    Advisor advisor,
+    Interview interview,
+    Consultation consultation,
+    Optional<Provenance.By> by,
+    Optional<Provenance.How> how,
+    Announced announced,
+    boolean again,
+    List<Interview> past,
+    List<String> trouble) {
+  Talk {
+    past = List.copyOf(past);
+    trouble = List.copyOf(trouble);
+  }
+
+  static Talk about(Advisor advisor, Interview interview) {
+    Consultation consultation = advisor.consult(interview);
+    return new Talk(
+            advisor,
+            interview,
+            consultation,
+            Optional.empty(),
+            Optional.empty(),
+            Announced.NOTHING,
+            false,
+            List.of(),
+            List.of())
+        .held();
+  }
+
+  /** What holds for an answer to this field; the player told it, and a task is measured. */
+  Provenance source(Field field) {
+    Provenance.How usual = field.task().isPresent() ? Provenance.How.MEASURED : Provenance.How.TOLD;
+    return new Provenance(by.orElse(Provenance.By.PLAYER), how.orElse(usual), "");
+  }
+
+  /** After a message; the same with the interview's refusal where it was refused. */
+  Talk after(Message message) {
+    Interview next = interview.after(message);
+    if (next.refusal().isPresent()) {
+      return with(next, consultation, past);
+    }
+    List<Interview> longer = new ArrayList<>(past);
+    longer.add(interview);
+    return with(next, advisor.consult(next), longer).answering(false).held();
+  }
+
+  /** As before the last change; the same where there was none. */
+  Talk undone() {
+    if (past.isEmpty()) {
+      return this;
+    }
+    Interview before = past.get(past.size() - 1);
+    return with(before, advisor.consult(before), past.subList(0, past.size() - 1))
+        .answering(false)
+        .held();
+  }
+
+  /** Holds that follow from the answers are passed on to the interview. */
+  private Talk held() {
+    return consultation.holds().equals(interview.held())
+        ? this
+        : with(interview.after(new Message.Hold(consultation.holds())), consultation, past);
+  }
+
+  private Talk with(Interview next, Consultation meaning, List<Interview> before) {
+    return new Talk(advisor, next, meaning, by, how, announced, again, before, trouble);
+  }
+
+  Talk answering(boolean on) {
+    return new Talk(advisor, interview, consultation, by, how, announced, on, past, trouble);
+  }
+
+  Talk hearing(Announced next) {
+    return new Talk(advisor, interview, consultation, by, how, next, again, past, trouble);
+  }
+
+  Talk from(Optional<Provenance.By> person, Optional<Provenance.How> way) {
+    return new Talk(
+        advisor,
+        interview,
+        consultation,
+        person.or(() -> by),
+        way.or(() -> how),
+        announced,
+        again,
+        past,
+        trouble);
+  }
+
+  Talk troubled(List<String> sentences) {
+    return new Talk(advisor, interview, consultation, by, how, announced, again, past, sentences);
+  }
+}

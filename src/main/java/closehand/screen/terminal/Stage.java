@@ -1,0 +1,77 @@
+package closehand.screen.terminal;
+
+import closehand.screen.frame.Key;
+import closehand.screen.frame.ScreenSize;
+import closehand.screen.frame.Showing;
+import com.googlecode.lanterna.TerminalSize;
+import com.googlecode.lanterna.screen.Screen;
+import java.io.IOException;
+import java.util.List;
+
+/**
+ * Brings keys to what is shown and its frames to the screen.
+ *
+ * <p>No threads and no clock; whoever drives it says what arrived and when. Nothing is painted
+ * unless something arrived.
+ */
+final class Stage {
+  private final Showing showing;
+  private final Screen screen;
+  private final Painter painter;
+  private final HoldGuard guard;
+  private boolean afresh = true;
+
+  Stage(Showing showing, Screen screen, Theme theme, HoldGuard guard) {
+    this.showing = showing;
+    this.screen = screen;
+    this.painter = new Painter(screen, theme);
+    this.guard = guard;
+  }
+
+  /** Hands keys on, one after the other, until the screen may close. */
+  void take(List<Key> keys, long millis) {
+    for (Key key : keys) {
+      if (showing.over()) {
+        return;
+      }
+      if (key == Key.Named.REPAINT) {
+        afresh = true;
+      } else {
+        take(key, millis);
+      }
+    }
+  }
+
+  private void take(Key key, long millis) {
+    switch (guard.judge(key, showing.repeats(key), millis)) {
+      case PASS -> showing.press(key);
+      case FIRST_HELD -> showing.press(new Key.Dropped(true));
+      case FIRST_BOUNCED -> showing.press(new Key.Dropped(false));
+      case DROP -> {}
+    }
+  }
+
+  /** Takes over the size the terminal has now, if it is another one. */
+  void fit() {
+    TerminalSize changed = screen.doResizeIfNecessary();
+    if (changed != null) {
+      afresh = true;
+      showing.press(new Key.Resized(size()));
+    }
+  }
+
+  /** Shows what is to be seen now. */
+  void paint() throws IOException {
+    painter.paint(showing.frame(size()), afresh);
+    afresh = false;
+  }
+
+  boolean over() {
+    return showing.over();
+  }
+
+  private ScreenSize size() {
+    TerminalSize size = screen.getTerminalSize();
+    return new ScreenSize(Math.max(1, size.getColumns()), Math.max(1, size.getRows()));
+  }
+}

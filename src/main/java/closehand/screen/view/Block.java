@@ -1,0 +1,62 @@
+package closehand.screen.view;
+
+import closehand.screen.frame.Role;
+
+/** A piece of content, from top to bottom. */
+public sealed interface Block {
+  /** A paragraph, wrapped to the width. */
+  record Prose(String text, Role role) implements Block {}
+
+  /** A line that is laid out already; on a narrow screen it is wrapped with its indentation. */
+  record Laid(String line, Role role) implements Block {}
+
+  /** An empty line; never two together, and none at the top. */
+  record Gap() implements Block {}
+
+  /**
+   * Something that can be chosen.
+   *
+   * @param mark the key that chooses it at once, or empty
+   * @param words what it is
+   * @param word a word behind it such as "(chosen)", or empty
+   */
+  record Item(String mark, String words, String word) implements Block {}
+
+  /**
+   * A line being typed, which can be stood on as well.
+   *
+   * @param label what stands before it
+   * @param typed what has been typed so far
+   */
+  record Field(String label, String typed) implements Block {}
+
+  /** Running text. */
+  static Block plain(String text) {
+    return new Prose(text, Role.PLAIN);
+  }
+
+  /** A heading or a sentence that carries the screen. */
+  static Block strong(String text) {
+    return new Prose(text, Role.STRONG);
+  }
+
+  /** A warning; its first word says so. */
+  static Block warning(String text) {
+    return new Prose(text, Role.WARNING);
+  }
+
+  /** Text that matters less. */
+  static Block quiet(String text) {
+    return new Prose(text, Role.QUIET);
+  }
+
+  /** An empty line. */
+  static Block gap() {
+    return new Gap();
+  }
+
+  /** Whether one can stand on it. */
+  default boolean isStop() {
+    return this instanceof Item || this instanceof Field;
+  }
+}

@@ -1,0 +1,158 @@
+package closehand.screen;
+
+import closehand.bank.Bank;
+import closehand.bank.CautionClass;
+import closehand.bank.Field;
+import closehand.bank.Problem;
+import closehand.interview.Answers;
+import closehand.interview.FlatAnswers;
+import closehand.interview.Interview;
+import closehand.interview.StillOpen;
+import closehand.json.BankReader;
+import closehand.json.EmbeddedBank;
+import closehand.json.FlatReader;
+import closehand.json.JsonReader;
+import closehand.json.JsonValue;
+import closehand.report.Consultation;
+import closehand.report.Desk;
+import closehand.report.Glyphs;
+import closehand.report.PageInput;
+import closehand.report.PlayerPage;
+import closehand.report.QuietLine;
+import closehand.report.StopNotice;
+import closehand.report.SuggestionText;
+import closehand.rules.Advice;
+import closehand.rules.GameActions;
+import closehand.rules.Holds;
+import closehand.rules.RuleBook;
+import closehand.rules.Warning;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** A desk over the core bank that keeps nothing but counts. */
+final class CoreDesk implements Desk {
+  static final Bank BANK = bank();
+  static final RuleBook RULES = RuleBook.of(BANK);
+
+  private final List<Interview> kept = new ArrayList<>();
+
+  private static Bank bank() {
+    try {
+      return BankReader.read(new EmbeddedBank(), BankReader.Extent.FOR_USE).bank().orElseThrow();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The answers of one of the eight invented players. */
+  static Answers goldCase(int number) {
+    List<Problem> problems = new ArrayList<>();
+    try (InputStream in = CoreDesk.class.getResourceAsStream("/gold-cases.json")) {
+      JsonValue.Obj all =
+          (JsonValue.Obj) JsonReader.read("gold", in.readAllBytes(), problems).orElseThrow();
+      JsonValue one = ((JsonValue.Arr) all.member("cases").orElseThrow()).items().get(number);
+      JsonValue facts = ((JsonValue.Obj) one).member("facts").orElseThrow();
+      return FlatAnswers.of(BANK, FlatReader.read(facts, problems)).answers();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Every interview that was kept, the latest last. */
+  List<Interview> kept() {
+    return kept;
+  }
+
+  @Override
+  public Consultation consult(Interview interview) {
+    Advice advice = RULES.advise(interview.answers());
+    List<Consultation.Notice> notices = new ArrayList<>();
+    advice.stops().forEach(w -> notices.add(notice(w)));
+    advice.cautions().stream()
+        .filter(w -> w.cautionClass() == CautionClass.CARE)
+        .map(CoreDesk::notice)
+        .filter(n -> n.facts().stream().anyMatch(f -> interview.answers().answer(f).isPresent()))
+        .forEach(notices::add);
+    List<Consultation.Lowerable> lowerable =
+        advice.stops().stream()
+            .map(Warning::caution)
+            .filter(c -> c.lowerable())
+            .map(c -> new Consultation.Lowerable(c.code(), c.title()))
+            .toList();
+    return new Consultation(
+        lines(QuietLine.of(advice, interview.open().size(), Glyphs.UNICODE)),
+        Holds.of(advice, false),
+        notices,
+        lowerable,
+        () -> lines(SuggestionText.of(input(interview), Glyphs.UNICODE)));
+  }
+
+  private static Consultation.Notice notice(Warning warning) {
+    boolean stops = warning.cautionClass().stops();
+    String care = "Take care: " + warning.caution().title() + ". " + warning.caution().message();
+    return new Consultation.Notice(
+        warning.caution().code(),
+        warning.caution().title(),
+        stops,
+        warning.cautionClass() == CautionClass.STOP_ALL,
+        warning.because().stream().flatMap(f -> f.supportedBy().stream()).distinct().toList(),
+        stops ? lines(StopNotice.of(warning, Glyphs.UNICODE)) : List.of(care));
+  }
+
+  private static PageInput input(Interview interview) {
+    return new PageInput(
+        BANK,
+        interview.effective(),
+        RULES.advise(interview.answers()),
+        Map.of(),
+        Map.of(),
+        interview.open().isEmpty(),
+        interview.open().stream().map(StillOpen::question).map(q -> q.id()).distinct().toList(),
+        "calm-fern",
+        "2026-11-25");
+  }
+
+  static List<String> lines(String text) {
+    return List.of(text.stripTrailing().split("\n", -1));
+  }
+
+  @Override
+  public List<String> page(Interview interview) {
+    return lines(PlayerPage.of(input(interview), Glyphs.UNICODE));
+  }
+
+  @Override
+  public Map<String, String> names(Interview interview, Field field) {
+    return GameActions.of(BANK, interview.answers(), field.fact());
+  }
+
+  @Override
+  public Map<String, String> explainable(Interview interview) {
+    return Map.of("SBM", "Side-button mouse: worth trying");
+  }
+
+  @Override
+  public List<String> explain(Interview interview, String name) {
+    return List.of("Why " + name + " stands as it does.");
+  }
+
+  @Override
+  public String today() {
+    return "2026-11-25";
+  }
+
+  @Override
+  public List<String> keep(Interview interview) {
+    kept.add(interview);
+    return List.of();
+  }
+
+  @Override
+  public List<String> delete() {
+    return List.of("Everything kept of this case is deleted.");
+  }
+}
