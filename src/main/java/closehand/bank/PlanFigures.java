@@ -158,6 +158,7 @@ public record PlanFigures(
    *
    * @param most how many may be used together, unless somebody says otherwise
    * @param pointsPerSetupMinute for each minute of setting up
+   * @param pointsPerRulePoint for each point that the rules give an approach less than the leading one
    * @param costPoints by class of cost
    * @param overBudgetPoints on top where the class is above the player's budget
    * @param overTimePoints on top where setting up takes longer than the player wants
@@ -167,6 +168,7 @@ public record PlanFigures(
   public record Parts(
       int most,
       int pointsPerSetupMinute,
+      int pointsPerRulePoint,
       Map<String, Integer> costPoints,
       int overBudgetPoints,
       int overTimePoints,

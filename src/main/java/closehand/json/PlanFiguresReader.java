@@ -105,6 +105,7 @@ final class PlanFiguresReader {
     return new PlanFigures.Parts(
         in.whole("most", 1, 20),
         in.whole("pointsPerSetupMinute", 0, 10_000),
+        in.whole("pointsPerRulePoint", 0, 10_000),
         in.members("costPoints", this::points),
         in.whole("overBudgetPoints", 0, MOST_POINTS),
         in.whole("overTimePoints", 0, MOST_POINTS),
