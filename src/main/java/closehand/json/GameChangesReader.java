@@ -40,42 +40,43 @@ public final class GameChangesReader {
   }
 
   /**
-   * What was read.
+   * Games with actions of their own, not yet matched with a bank.
    *
    * @param rest the document without the actions, for the flat reader
-   * @param profiles the changed profile of each game, by its slot from 1
+   * @param games the games that had some, whole, by slot from 1
    */
-  public record Read(JsonValue rest, Map<Integer, GameProfile> profiles) {
-    public Read {
-      profiles = java.util.Collections.unmodifiableMap(new TreeMap<>(profiles));
+  public record Written(JsonValue rest, Map<Integer, JsonValue.Obj> games) {
+    public Written {
+      games = java.util.Collections.unmodifiableMap(new TreeMap<>(games));
     }
   }
 
-  /** Takes the actions out of a document of flat answers and makes profiles of them. */
-  public static Read read(Bank bank, JsonValue document, List<Problem> problems) {
-    Map<Integer, GameProfile> profiles = new TreeMap<>();
+  /** Takes the actions out of a document of flat answers. */
+  public static Written split(JsonValue document) {
+    Map<Integer, JsonValue.Obj> found = new TreeMap<>();
     if (!(document instanceof JsonValue.Obj object)
         || !(object.member(GAMES).orElse(null) instanceof JsonValue.Arr games)) {
-      return new Read(document, profiles);
+      return new Written(document, found);
     }
-    GameChangesReader reader = new GameChangesReader(bank, problems);
     List<JsonValue> rest = new ArrayList<>();
-    int slot = 0;
     for (JsonValue game : games.items()) {
-      slot++;
       if (game instanceof JsonValue.Obj one && one.member(ACTIONS).isPresent()) {
-        reader.game(one).ifPresent(put(profiles, slot));
+        found.put(rest.size() + 1, one);
         rest.add(one.without(ACTIONS));
       } else {
         rest.add(game);
       }
     }
-    return new Read(replaced(object, new JsonValue.Arr(rest, games.where())), profiles);
+    return new Written(replaced(object, new JsonValue.Arr(rest, games.where())), found);
   }
 
-  private static java.util.function.Consumer<GameProfile> put(
-      Map<Integer, GameProfile> profiles, int slot) {
-    return profile -> profiles.put(slot, profile);
+  /** The changed profile of each game, by its slot from 1. */
+  public static Map<Integer, GameProfile> profiles(
+      Bank bank, Written written, List<Problem> problems) {
+    GameChangesReader reader = new GameChangesReader(bank, problems);
+    Map<Integer, GameProfile> profiles = new TreeMap<>();
+    written.games().forEach((slot, game) -> reader.game(game).ifPresent(p -> profiles.put(slot, p)));
+    return profiles;
   }
 
   private static JsonValue.Obj replaced(JsonValue.Obj object, JsonValue.Arr games) {

@@ -29,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /**
@@ -132,12 +133,42 @@ public final class Planning {
   }
 
   /** Plans for all games, each keeping to the habits of those before it, by slot. */
-  public Map<Integer, Planned> session(PlanAsk ask, Budget budget) {
+  public Map<Integer, Planned> session(PlanAsk ask, Supplier<Budget> budget) {
     Map<Integer, Planned> plans = new TreeMap<>();
     for (int slot : slots()) {
-      plans.put(slot, plan(slot, ask, budget, List.copyOf(plans.values())));
+      plans.put(slot, plan(slot, ask, budget.get(), List.copyOf(plans.values())));
     }
     return plans;
+  }
+
+  /**
+   * Sentences about wishes that no game in these slots can read: an unknown action, an unknown
+   * input, or one that could never serve.
+   */
+  public List<String> unread(PlanAsk ask, List<Integer> slots) {
+    List<String> unread = new ArrayList<>();
+    for (PlanAsk.Wish wish : ask.wishes()) {
+      List<String> why = new ArrayList<>();
+      for (int slot : slots) {
+        Supply supply = supply(slot, ask);
+        List<String> here = new ArrayList<>();
+        for (Form form : forms(slot, supply)) {
+          Demand demand = demand(slot, form);
+          PlanProblem bare = ProblemMaker.of(figures, supply, demand);
+          new WishReading(bare, supply, demand).unread(wish).ifPresentOrElse(here::add, () -> {});
+          if (here.isEmpty()) {
+            break;
+          }
+        }
+        if (here.isEmpty()) {
+          why.clear();
+          break;
+        }
+        why.addAll(here);
+      }
+      why.stream().findFirst().ifPresent(unread::add);
+    }
+    return unread;
   }
 
   /** The plan for one game by itself. */

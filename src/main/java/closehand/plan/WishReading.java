@@ -38,6 +38,21 @@ final class WishReading {
         pins, impossible.bans(), impossible.mustPlace(), impossible.habits());
   }
 
+  /** Why a wish cannot be kept here; empty when it can. */
+  Optional<String> unread(PlanAsk.Wish wish) {
+    Optional<WantedAction> action = action(demand, wish.action());
+    if (action.isEmpty()) {
+      return Optional.of("No game here has an action \"" + wish.action() + "\".");
+    }
+    if (inputs(wish.input()).isEmpty()) {
+      return Optional.of("Nothing within reach is called \"" + wish.input() + "\".");
+    }
+    return pin(wish).isPresent()
+        ? Optional.empty()
+        : Optional.of(
+            "\"" + action.get().name() + "\" cannot be worked on \"" + wish.input() + "\".");
+  }
+
   /** The pin a wish means: the cheapest way to work that input for that action. */
   Optional<Wishes.Pin> pin(PlanAsk.Wish wish) {
     Optional<WantedAction> action = action(demand, wish.action());
