@@ -79,6 +79,7 @@ public record PlanFigures(
    * @param crossPoints for each step away from a cross of directions
    * @param apartPoints for an irreversible action next to a busy one
    * @param habitPoints for a job that sits elsewhere than in another game
+   * @param usualPoints for the press at the pointer where it is not on a main button
    */
   public record Prices(
       List<Integer> leftOutPoints,
@@ -88,7 +89,8 @@ public record PlanFigures(
       int longHoldOnLayerMilliseconds,
       int crossPoints,
       int apartPoints,
-      int habitPoints) {
+      int habitPoints,
+      int usualPoints) {
     public Prices {
       leftOutPoints = List.copyOf(leftOutPoints);
       missTenths = List.copyOf(missTenths);
@@ -186,8 +188,9 @@ public record PlanFigures(
    * @param uses kinds of use that factors of rules speak of
    * @param speaks what a game must accept for it: any of mouse, keyboard, pad, touch, or any
    * @param needsCursor whether the game must be played with a pointer
+   * @param times how much harder than a plain button it is
    */
-  public record Kind(List<String> uses, List<String> speaks, boolean needsCursor) {
+  public record Kind(List<String> uses, List<String> speaks, boolean needsCursor, double times) {
     public Kind {
       uses = List.copyOf(uses);
       speaks = List.copyOf(speaks);

@@ -63,7 +63,8 @@ final class PlanFiguresReader {
         in.whole("longHoldOnLayerMilliseconds", 0, MOST_MILLISECONDS),
         in.whole("crossPoints", 0, 10_000),
         in.whole("apartPoints", 0, 10_000),
-        in.whole("habitPoints", 0, 10_000));
+        in.whole("habitPoints", 0, 10_000),
+        in.whole("usualPoints", 0, 10_000));
   }
 
   private static PlanFigures.Load load(FigureReading in) {
@@ -146,7 +147,8 @@ final class PlanFiguresReader {
                     new PlanFigures.Kind(
                         one.in().texts("uses"),
                         one.in().texts("speaks"),
-                        one.in().flag("needsCursor", false)))));
+                        one.in().flag("needsCursor", false),
+                        one.in().optionalNumber("times", 0.5, 6).orElse(1)))));
   }
 
   private static Map<String, PlanFigures.Family> families(FigureReading in) {

@@ -13,11 +13,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** The same job sits on the same input in every game, where that costs little. */
+/**
+ * Where a job is looked for: the press at the pointer on a main button, and the same job on the
+ * same input in every game, where that costs little.
+ */
 final class SameJobs {
   private SameJobs() {}
 
-  /** The wishes with a habit for every job that an earlier game placed. */
+  /** The wishes with a habit for every such job. */
   static Wishes habits(
       PlanFigures figures,
       Demand demand,
@@ -28,6 +31,13 @@ final class SameJobs {
     problem.equipment().inputs().forEach(i -> inputs.add(i.id()));
     List<Wishes.Habit> habits = new ArrayList<>();
     for (WantedAction action : demand.actions()) {
+      if (action.id().endsWith(".press")) {
+        problem.equipment().inputs().stream()
+            .filter(i -> i.id().endsWith("/main"))
+            .map(i -> Slot.base(i.id()))
+            .forEach(
+                s -> habits.add(new Wishes.Habit(action.id(), s, figures.prices().usualPoints())));
+      }
       placed(figures, action, before)
           .filter(s -> s.layer().isEmpty() && inputs.contains(s.input()))
           .ifPresent(

@@ -150,7 +150,7 @@ final class InputMaker {
             part.can(),
             latency(approach),
             uses(approach, input),
-            input.effort(),
+            input.effort() * (kind == null ? 1 : kind.times()),
             speaks,
             kind != null && kind.needsCursor(),
             part.suffix().isEmpty() ? input.usage() : "",

@@ -104,13 +104,14 @@ final class Reach {
 
   private Optional<BodyPart> hand(
       Approach approach, Approach.Input input, String effector, String side) {
-    boolean works =
-        switch (input.kind()) {
-          case "axis2" -> facts.atLeast("stick." + side, LEAST_STICK);
-          case "pointer" -> !isMouse(approach) || slides(side);
-          default -> true;
-        };
-    return works ? body.hand(effector) : Optional.empty();
+    return body.hand(effector)
+        .filter(
+            hand ->
+                switch (input.kind()) {
+                  case "axis2" -> facts.atLeast("stick." + side, LEAST_STICK);
+                  case "pointer" -> !isMouse(approach) || slides(side);
+                  default -> true;
+                });
   }
 
   private boolean slides(String side) {
