@@ -19,7 +19,8 @@ class PlanLoadTest {
   private static final PlayTime AN_HOUR = new PlayTime(1, 3);
 
   static Use use(String name, String part, double perMinute, double seconds) {
-    return new Use(name, name, new Exertion(part, 0.1, perMinute, seconds), List.of());
+    Use.Kind kind = seconds < 0.5 ? Use.Kind.TAP : Use.Kind.HOLD;
+    return new Use(name, name, kind, new Exertion(part, 0.1, perMinute, seconds), List.of());
   }
 
   /** Invented: the right thumb fires, the index holds, the left foot does a little. */
@@ -164,7 +165,7 @@ class PlanLoadTest {
     Dice dice = new Dice(7);
     for (String part : List.of("R.T", "R.I", "R.M", "L.T", "L.foot", "voice")) {
       for (int i = 0; i < 3; i++) {
-        uses.add(new Use(part + i, part + i, dice.press(part, 15), List.of()));
+        uses.add(new Use(part + i, part + i, Use.Kind.HOLD, dice.press(part, 15), List.of()));
       }
     }
     PlanLoad before = PlanLoad.of("g", uses, Body.UNKNOWN, AN_HOUR);
@@ -195,7 +196,10 @@ class PlanLoadTest {
   void theGamesOfADayAddUpForEachHand() {
     PlanLoad one = busyThumb();
     DayLoad alone = DayLoad.of(List.of(one));
-    assertEquals(one.hands().get(0).composite().amount().orElseThrow(), right(alone), 1e-9);
+    assertEquals(
+        one.hands().get(0).composite().amount().orElseThrow(),
+        right(alone),
+        1e-9);
     DayLoad twice = DayLoad.of(List.of(one, one));
     assertEquals(
         right(alone),
