@@ -249,8 +249,7 @@ final class Reference {
   }
 
   private static int steps(Convention.Kind kind, Spot p, Spot q) {
-    boolean same =
-        p.input().device().equals(q.input().device()) && p.layer().equals(q.layer());
+    boolean same = p.input().device().equals(q.input().device()) && p.layer().equals(q.layer());
     int dx = q.input().column() - p.input().column();
     int dy = q.input().row() - p.input().row();
     int dist = Math.max(Math.abs(dx), Math.abs(dy));
