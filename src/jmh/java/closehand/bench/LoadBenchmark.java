@@ -30,7 +30,9 @@ import org.openjdk.jmh.annotations.Warmup;
 public class LoadBenchmark {
   private static final int ACTIONS = 40;
   private static final List<String> PARTS =
-      List.of("R.T", "R.I", "R.M", "R.R", "R.L", "L.T", "L.I", "L.M", "L.foot", "R.foot", "head", "voice");
+      List.of(
+          "R.T", "R.I", "R.M", "R.R", "R.L", "L.T", "L.I", "L.M", "L.foot", "R.foot", "head",
+          "voice");
 
   private final List<Use> uses = plan();
   private final Body body = new Body(OptionalDouble.of(0.2), Map.of("R.T", 40.0, "R.I", 45.0));
@@ -40,7 +42,8 @@ public class LoadBenchmark {
     List<Use> uses = new ArrayList<>();
     for (int i = 0; i < ACTIONS; i++) {
       String name = "action " + i;
-      Exertion press = new Exertion(PARTS.get(i % PARTS.size()), 0.1 + 0.01 * (i % 7), 1 + i % 11, 0.2 + i % 3);
+      Exertion press =
+          new Exertion(PARTS.get(i % PARTS.size()), 0.1 + 0.01 * (i % 7), 1 + i % 11, 0.2 + i % 3);
       uses.add(new Use(name, name, i % 3 == 0 ? Use.Kind.TAP : Use.Kind.HOLD, press, List.of()));
     }
     return List.copyOf(uses);

@@ -60,10 +60,7 @@ public record EffectorReading(
   /** Moving leaves room for pressing, so only presses and holds must fit into the minute. */
   private static Load light(List<Use> uses, OptionalDouble taps) {
     List<Exertion> pressed =
-        uses.stream()
-            .filter(u -> u.kind() != Use.Kind.MOVE)
-            .map(Use::exertion)
-            .toList();
+        uses.stream().filter(u -> u.kind() != Use.Kind.MOVE).map(Use::exertion).toList();
     return OneMinute.isImpossible(pressed)
         ? Load.outside(Method.LOAD_LIGHT, Flag.MORE_THAN_A_MINUTE)
         : LoadLight.of(presses(uses, taps));

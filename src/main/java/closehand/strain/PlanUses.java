@@ -48,11 +48,8 @@ public final class PlanUses {
             perMinute,
             seconds(assignment, perMinute));
     List<Use.Elsewhere> elsewhere =
-        assignment.runnersUp().stream()
-            .map(r -> new Use.Elsewhere(r.input(), r.extra()))
-            .toList();
-    return new Use(
-        assignment.id(), assignment.name(), kind(assignment), exertion, elsewhere);
+        assignment.runnersUp().stream().map(r -> new Use.Elsewhere(r.input(), r.extra())).toList();
+    return new Use(assignment.id(), assignment.name(), kind(assignment), exertion, elsewhere);
   }
 
   private static Use.Kind kind(ControlPlan.Assignment assignment) {
@@ -99,8 +96,7 @@ public final class PlanUses {
         assignment.id() + ".layer",
         button.name() + ", held for " + assignment.name(),
         Use.Kind.HOLD,
-        new Exertion(
-            button.effector(), body.effortFor(button.ownFactor()), perMinute, seconds),
+        new Exertion(button.effector(), body.effortFor(button.ownFactor()), perMinute, seconds),
         List.of());
   }
 }

@@ -196,10 +196,7 @@ class PlanLoadTest {
   void theGamesOfADayAddUpForEachHand() {
     PlanLoad one = busyThumb();
     DayLoad alone = DayLoad.of(List.of(one));
-    assertEquals(
-        one.hands().get(0).composite().amount().orElseThrow(),
-        right(alone),
-        1e-9);
+    assertEquals(one.hands().get(0).composite().amount().orElseThrow(), right(alone), 1e-9);
     DayLoad twice = DayLoad.of(List.of(one, one));
     assertEquals(
         right(alone),
