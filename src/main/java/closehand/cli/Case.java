@@ -1,7 +1,9 @@
 package closehand.cli;
 
+import closehand.bank.GameProfile;
 import closehand.interview.Answers;
 import closehand.interview.Interview;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -10,5 +12,10 @@ import java.util.Optional;
  * @param answers all answers
  * @param name the case's pseudonym, or empty for a file of answers
  * @param interview the interview behind them, where there is one
+ * @param profiles profiles of games whose actions were changed, by slot from 1
  */
-record Case(Answers answers, String name, Optional<Interview> interview) {}
+record Case(
+    Answers answers,
+    String name,
+    Optional<Interview> interview,
+    Map<Integer, GameProfile> profiles) {}
