@@ -10,6 +10,8 @@ import closehand.report.Clean;
 import closehand.report.Consultation;
 import closehand.report.Desk;
 import closehand.report.Glyphs;
+import closehand.report.NextStep;
+import closehand.report.NextText;
 import closehand.report.PlayerPage;
 import closehand.report.QuietLine;
 import closehand.report.StopNotice;
@@ -19,15 +21,13 @@ import closehand.rules.Advice;
 import closehand.rules.GameActions;
 import closehand.rules.Holds;
 import closehand.rules.Warning;
-import java.io.IOException;
-import java.util.ArrayList;
-import closehand.report.NextStep;
-import closehand.report.NextText;
 import closehand.rules.next.Asking;
 import closehand.rules.next.Proposal;
-import java.util.Optional;
+import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the line face sees of the program: advice in words, saving, the page. */
 final class CaseDesk implements Desk {
