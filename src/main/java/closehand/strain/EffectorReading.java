@@ -1,9 +1,9 @@
 package closehand.strain;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * What one body part does in a plan.
@@ -26,23 +26,28 @@ public record EffectorReading(
 
   /** Reads one body part; {@code uses} are all of it. */
   static EffectorReading of(String effector, List<Use> uses, Body body, double hoursPerDay) {
-    List<Exertion> presses = uses.stream().map(Use::exertion).toList();
-    OptionalDouble taps = body.taps(effector);
+    List<Exertion> presses = new ArrayList<>(uses.size());
+    Exertion longest = null;
+    for (Use use : uses) {
+      Exertion press = use.exertion();
+      presses.add(press);
+      boolean hold = press.seconds() >= LEAST_HOLD_SECONDS;
+      if (hold && (longest == null || Endurance.isNearerItsLimit(press, longest))) {
+        longest = press;
+      }
+    }
+    LoadLight.Reading reading = LoadLight.reading(presses, body.taps(effector));
     return new EffectorReading(
         effector,
         uses,
-        LoadLight.reading(presses, taps),
-        LoadLight.of(presses, taps),
+        reading,
+        OneMinute.isImpossible(presses)
+            ? Load.outside(Method.LOAD_LIGHT, Flag.MORE_THAN_A_MINUTE)
+            : LoadLight.of(reading),
         CompositeStrain.of(presses, hoursPerDay),
-        longestHold(presses));
-  }
-
-  private static Load longestHold(List<Exertion> presses) {
-    return presses.stream()
-        .filter(p -> p.seconds() >= LEAST_HOLD_SECONDS)
-        .map(Endurance::of)
-        .max(Comparator.comparingDouble(l -> l.amount().orElse(-1)))
-        .orElse(Load.outside(Method.ENDURANCE, Flag.NOTHING_TO_DO));
+        longest == null
+            ? Load.outside(Method.ENDURANCE, Flag.NOTHING_TO_DO)
+            : Endurance.of(longest));
   }
 
   /** Whether this part is red, or asked for more than can be. */

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -194,16 +195,20 @@ class PlanLoadTest {
   void theGamesOfADayAddUpForEachHand() {
     PlanLoad one = busyThumb();
     DayLoad alone = DayLoad.of(List.of(one));
-    assertEquals(
-        one.hands().get(0).composite().amount().orElseThrow(),
-        alone.hands().get(BodyPart.Hand.RIGHT).amount().orElseThrow(),
-        1e-9);
+    assertEquals(one.hands().get(0).composite().amount().orElseThrow(), right(alone), 1e-9);
     DayLoad twice = DayLoad.of(List.of(one, one));
     assertEquals(
-        alone.hands().get(BodyPart.Hand.RIGHT).amount().orElseThrow(),
-        twice.hands().get(BodyPart.Hand.RIGHT).amount().orElseThrow(),
+        right(alone),
+        right(twice),
         1e-9,
         "the same game in two halves of the time is the same day");
     assertFalse(alone.hands().containsKey(BodyPart.Hand.LEFT));
+  }
+
+  private static double right(DayLoad day) {
+    return Optional.ofNullable(day.hands().get(BodyPart.Hand.RIGHT))
+        .flatMap(l -> l.figure())
+        .orElseThrow()
+        .value();
   }
 }
