@@ -8,6 +8,7 @@ import closehand.interview.Interview;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Loads the bank, then the answers of a case or of a file, and says what is wrong with either. */
@@ -64,7 +65,13 @@ final class CaseLoading {
       return refuse(answers.problems());
     }
     Commands.report(answers.problems(), surroundings);
-    return Optional.of(new Case(answers.answers().get(), "", Optional.empty(), Optional.empty()));
+    return Optional.of(
+        new Case(
+            answers.answers().get(),
+            "",
+            Optional.empty(),
+            Optional.empty(),
+            answers.profiles()));
   }
 
   private Optional<Case> saved(Bank bank, String name) throws IOException {
@@ -83,7 +90,8 @@ final class CaseLoading {
             interview.answers(),
             file.saved().name(),
             Optional.of(interview),
-            Optional.of(file.document())));
+            Optional.of(file.document()),
+            Map.of()));
   }
 
   private Optional<Case> refuse(List<Problem> problems) {

@@ -46,7 +46,8 @@ final class InterviewCommand {
         || route.isPresent() != wanted.route.isPresent()) {
       surroundings
           .error()
-          .println("--asker is player, helper, volunteer or clinician; --route is core or full.");
+          .println(
+              "--asker is player, helper, volunteer or clinician; --route is core, full or brief.");
       return ExitCode.USAGE;
     }
     try (InputStream input = input()) {

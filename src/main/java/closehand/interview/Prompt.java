@@ -70,13 +70,20 @@ public record Prompt(
         question,
         field,
         fields.indexOf(place) <= 0,
-        Progress.of(interview).position(place),
+        position(interview, place),
         onCall ? question.remoteText().orElse(question.text()) : question.text(),
         onCall ? field.remoteLabel().orElse(field.label()) : field.label(),
         howToSee(question, mode),
         again(interview.sitting().checks(), place.fact()),
         Optional.ofNullable(interview.answers().byFact().get(place.fact())),
         line(fields, place, walk));
+  }
+
+  private static String position(Interview interview, Outline.Place place) {
+    Progress progress = Progress.of(interview);
+    return interview.route() == Interview.Route.BRIEF
+        ? progress.positionByTelling(place)
+        : progress.position(place);
   }
 
   private static Optional<String> mode(Answers answers) {
