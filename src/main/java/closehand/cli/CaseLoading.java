@@ -67,11 +67,7 @@ final class CaseLoading {
     Commands.report(answers.problems(), surroundings);
     return Optional.of(
         new Case(
-            answers.answers().get(),
-            "",
-            Optional.empty(),
-            Optional.empty(),
-            answers.profiles()));
+            answers.answers().get(), "", Optional.empty(), Optional.empty(), answers.profiles()));
   }
 
   private Optional<Case> saved(Bank bank, String name) throws IOException {

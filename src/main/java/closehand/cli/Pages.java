@@ -61,8 +61,7 @@ final class Pages {
 
   /** What plans are made with; empty while suggestions are withheld. */
   static Optional<Planning> planning(PageInput input, Map<Integer, GameProfile> profiles) {
-    return Planning.of(
-        input.bank(), input.answers(), input.together(), input.byGame(), profiles);
+    return Planning.of(input.bank(), input.answers(), input.together(), input.byGame(), profiles);
   }
 
   /** Everything a page needs, for a case. */
