@@ -8,10 +8,8 @@ import closehand.interview.Enablement;
 import closehand.interview.PlainText;
 import closehand.interview.Provenance;
 import closehand.interview.SavedCase;
-import closehand.interview.Value;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -19,13 +17,14 @@ import java.util.Map;
 /**
  * Writes a saved case as one JSON document.
  *
- * <p>The answers that apply stand in it as a FHIR QuestionnaireResponse, which other programs can
- * take out. What a response cannot hold stands beside it: answers set aside, and choices of none
- * where the question has no option that says so.
+ * <p>Format and schema come first, so that any later program knows what it reads. The answers that
+ * apply stand in it as a FHIR QuestionnaireResponse, which other programs can take out. What a
+ * response cannot hold stands beside it: answers set aside, and choices of none where the question
+ * has no option that says so.
  */
 public final class CaseWriter {
   static final String FORMAT = "closehand-case";
-  static final int SCHEMA = 1;
+  static final int SCHEMA = 2;
 
   private final JsonGenerator out;
 
@@ -34,11 +33,12 @@ public final class CaseWriter {
   }
 
   /** The whole document, ending in a line break. */
-  public static String write(SavedCase saved, Questionnaire questionnaire) {
-    return PrettyJson.write(out -> new CaseWriter(out).document(saved, questionnaire));
+  public static String write(CaseDocument document, Questionnaire questionnaire) {
+    return PrettyJson.write(out -> new CaseWriter(out).document(document, questionnaire));
   }
 
-  private void document(SavedCase saved, Questionnaire questionnaire) throws IOException {
+  private void document(CaseDocument document, Questionnaire questionnaire) throws IOException {
+    SavedCase saved = document.saved();
     Enablement enablement = Enablement.of(questionnaire, saved.answers());
     out.writeStartObject();
     out.writeStringField("format", FORMAT);
@@ -61,7 +61,18 @@ public final class CaseWriter {
     beside("setAside", enablement.setAside().byFact());
     beside("noneOfThem", noneOfThem(questionnaire, enablement.effective()));
     lowered(saved.answers().lowered());
+    new RecordWriter(out).write(document.record());
+    room("plans", document.plans());
+    room("trials", document.trials());
     out.writeEndObject();
+  }
+
+  private void room(String name, List<JsonValue.Obj> objects) throws IOException {
+    out.writeArrayFieldStart(name);
+    for (JsonValue.Obj object : objects) {
+      JsonTree.write(object, out);
+    }
+    out.writeEndArray();
   }
 
   private static ResponseWriter.Header header(SavedCase saved) {
@@ -102,32 +113,10 @@ public final class CaseWriter {
   private void answer(Answer answer) throws IOException {
     if (answer instanceof Answer.Given given) {
       out.writeFieldName("value");
-      value(given.value());
+      ValueWriter.value(given.value(), out);
     } else {
       out.writeStringField("absent", ((Answer.Absent) answer).reason().code());
     }
-  }
-
-  private void value(Value value) throws IOException {
-    if (value instanceof Value.Flag flag) {
-      out.writeBoolean(flag.value());
-    } else if (value instanceof Value.Number number) {
-      out.writeNumber(BigDecimal.valueOf(number.value()).stripTrailingZeros().toPlainString());
-    } else if (value instanceof Value.Code code) {
-      out.writeString(code.code());
-    } else if (value instanceof Value.Text text) {
-      out.writeString(PlainText.of(text.words()));
-    } else {
-      list(value instanceof Value.Codes codes ? codes.codes() : ((Value.Texts) value).words());
-    }
-  }
-
-  private void list(List<String> words) throws IOException {
-    out.writeStartArray();
-    for (String word : words) {
-      out.writeString(PlainText.of(word));
-    }
-    out.writeEndArray();
   }
 
   private void provenance(Provenance provenance) throws IOException {

@@ -37,7 +37,8 @@ public final class Completions {
     this.state = program.settle(base);
     openRules =
         program.rulesWhere(
-            r -> r.in(state) == Outcome.OPEN && !(r.supports().isEmpty() && r.excludes().isEmpty()));
+            r ->
+                r.in(state) == Outcome.OPEN && !(r.supports().isEmpty() && r.excludes().isEmpty()));
     Influence influence = book.influence();
     for (String fact : mattering()) {
       domains.add(Domain.of(program.table().asked(fact), influence));
@@ -154,7 +155,9 @@ public final class Completions {
     }
   }
 
-  /** Sixty-four at a time, each question's answers spread evenly over them in an order by chance. */
+  /**
+   * Sixty-four at a time, each question's answers spread evenly over them in an order by chance.
+   */
   private void draw(Counts counts) {
     int[][] tables = new int[domains.size()][];
     for (int i = 0; i < tables.length; i++) {

@@ -33,8 +33,7 @@ final class Leads {
     }
     for (int index : openRules) {
       CompiledRule rule = program.rules().get(index);
-      open.add(
-          new Open(Pruning.of(rule.when(), state), Pruning.of(rule.unless(), state), rule));
+      open.add(new Open(Pruning.of(rule.when(), state), Pruning.of(rule.unless(), state), rule));
     }
   }
 
@@ -81,8 +80,7 @@ final class Leads {
         int before = leaders[set];
         boolean ahead =
             before == Judge.NOBODY
-                || judge.ahead(
-                    approach, points[approach][set] - points[before][set], before);
+                || judge.ahead(approach, points[approach][set] - points[before][set], before);
         leaders[set] = ahead ? approach : before;
       }
     }

@@ -29,7 +29,9 @@ final class Pruning {
     return node;
   }
 
-  /** An open "all" has no part that fails, an open "any" none that holds: those settled are done. */
+  /**
+   * An open "all" has no part that fails, an open "any" none that holds: those settled are done.
+   */
   private static List<Node> open(List<Node> parts, long[] state) {
     List<Node> open = new ArrayList<>();
     for (Node part : parts) {

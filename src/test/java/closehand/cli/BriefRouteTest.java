@@ -14,7 +14,14 @@ class BriefRouteTest {
 
   private World interview(String typed) {
     return World.run(
-        typed, "interview", "--route", "brief", "--asker", "clinician", "--home", folder.toString());
+        typed,
+        "interview",
+        "--route",
+        "brief",
+        "--asker",
+        "clinician",
+        "--home",
+        folder.toString());
   }
 
   private static String opening() {

@@ -111,8 +111,7 @@ class CompletionsTest {
             picked.add(codes.get(i));
           }
         }
-        weighted.put(
-            new Value.Codes(picked), share / choose(codes.size(), picked.size()));
+        weighted.put(new Value.Codes(picked), share / choose(codes.size(), picked.size()));
       }
     } else {
       List<Option> options = field.type().choices();

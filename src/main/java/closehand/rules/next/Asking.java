@@ -1,10 +1,8 @@
 package closehand.rules.next;
 
 import closehand.bank.Question;
-import closehand.bank.Section;
 import closehand.interview.Answers;
 import closehand.interview.Interview;
-import closehand.interview.StillOpen;
 import closehand.interview.WellKnown;
 import closehand.rules.Advice;
 import closehand.rules.Completions;
@@ -65,7 +63,11 @@ public final class Asking {
 
   private Optional<Proposal> opening() {
     String first =
-        book.bank().questionnaire().questionOf(WellKnown.CONSENT_STATE).map(Question::section).orElse("");
+        book.bank()
+            .questionnaire()
+            .questionOf(WellKnown.CONSENT_STATE)
+            .map(Question::section)
+            .orElse("");
     return candidates.stream()
         .filter(c -> c.question().section().equals(first) && c.core())
         .findFirst()
@@ -84,8 +86,7 @@ public final class Asking {
           }
         }
         return Optional.of(
-            new Proposal(
-                Optional.of(candidate.question()), new Proposal.Because.OpenStop(codes)));
+            new Proposal(Optional.of(candidate.question()), new Proposal.Because.OpenStop(codes)));
       }
     }
     return Optional.empty();
@@ -141,17 +142,25 @@ public final class Asking {
     Map<String, Set<String>> waits = new LinkedHashMap<>();
     for (Finding finding : advice.findings()) {
       if (finding.outcome() == Outcome.OPEN) {
-        finding.rule().effects().cautions().forEach(
-            c -> waits.computeIfAbsent(c.code(), k -> new HashSet<>()).addAll(finding.waitsFor()));
+        finding
+            .rule()
+            .effects()
+            .cautions()
+            .forEach(
+                c ->
+                    waits
+                        .computeIfAbsent(c.code(), k -> new HashSet<>())
+                        .addAll(finding.waitsFor()));
       }
     }
     for (Candidate candidate : candidates) {
       Set<String> codes = new LinkedHashSet<>();
-      waits.forEach((code, facts) -> {
-        if (candidate.asksAny(facts)) {
-          codes.add(code);
-        }
-      });
+      waits.forEach(
+          (code, facts) -> {
+            if (candidate.asksAny(facts)) {
+              codes.add(code);
+            }
+          });
       if (candidate.core() && !codes.isEmpty()) {
         return Optional.of(
             new Proposal(
@@ -164,7 +173,6 @@ public final class Asking {
 
   private Proposal enough() {
     int left = (int) candidates.stream().filter(Candidate::core).count();
-    return new Proposal(
-        Optional.empty(), new Proposal.Because.Enough(advice.firm(), left));
+    return new Proposal(Optional.empty(), new Proposal.Because.Enough(advice.firm(), left));
   }
 }

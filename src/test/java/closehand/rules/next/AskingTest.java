@@ -34,7 +34,9 @@ class AskingTest {
         Optional.empty());
   }
 
-  /** Gives the answers of a player to all of a question that applies; "don't know" where none is. */
+  /**
+   * Gives the answers of a player to all of a question that applies; "don't know" where none is.
+   */
   private static Answers give(Answers answers, Answers player, Question question) {
     Answers now = answers;
     while (true) {
@@ -165,8 +167,7 @@ class AskingTest {
       }
       Set<String> first = new HashSet<>();
       for (long seed = 1; seed <= 5; seed++) {
-        first.add(
-            Asking.next(BOOK, interview(answers), seed * 7919).question().orElseThrow().id());
+        first.add(Asking.next(BOOK, interview(answers), seed * 7919).question().orElseThrow().id());
       }
       assertEquals(1, first.size(), player.getKey() + " " + first);
     }
