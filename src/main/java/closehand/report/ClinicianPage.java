@@ -32,12 +32,14 @@ public final class ClinicianPage {
   private static List<Piece> whole(PageInput input, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Game controls, for the clinician", input));
     pieces.addAll(TitleLines.provisionalLine(input));
+    pieces.addAll(SinceLines.of(input));
     pieces.addAll(WarningLines.of(input));
     pieces.addAll(EffortLines.resting(input));
     boolean shown = !input.together().withheld();
     pieces.addAll(shown ? StandingLines.suggested(input, glyphs) : WITHHELD);
     pieces.addAll(LookAtLines.of(input));
     pieces.addAll(GoalLines.of(input, glyphs));
+    pieces.addAll(SessionLines.withReasons(input));
     if (shown) {
       pieces.addAll(StandingLines.others(input, glyphs));
       pieces.addAll(GameLines.of(input));
