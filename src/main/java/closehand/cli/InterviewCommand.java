@@ -4,7 +4,6 @@ import closehand.bank.Bank;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
-import closehand.interview.Value;
 import closehand.line.LineFace;
 import closehand.line.Sitting;
 import closehand.report.Glyphs;
@@ -19,9 +18,6 @@ import java.util.Optional;
 
 /** Holds an interview line by line, new or opened again, and keeps it after every answer. */
 final class InterviewCommand {
-  /** Who may see the answers: what a player agreed to decides which pages are written. */
-  private static final String SHARE = "consent.share";
-
   private final Surroundings surroundings;
   private final Wanted wanted;
   private final Cases cases;
@@ -165,44 +161,15 @@ final class InterviewCommand {
     List<String> trouble = desk.keep(face.interview());
     trouble.forEach(console::say);
     if (trouble.isEmpty()) {
-      farewell(console, pages, name, face.interview());
+      new Farewell(surroundings, cases, pages, name).say(console, face.interview());
     }
     surroundings.output().flush();
     return trouble.isEmpty() ? exitCode(ending, face.interview()) : ExitCode.INPUT_OUTPUT;
   }
 
-  private void farewell(PlainConsole console, Pages pages, String name, Interview interview) {
-    PageFiles files = new PageFiles(cases, name);
-    boolean clinician = shares(interview, "clinician") || shares(interview, "team");
-    try {
-      files.write(pages.input(interview, name, surroundings.today()), clinician);
-      console.say("Everything is kept. The page for the player: " + files.player() + ".");
-      console.say(
-          clinician
-              ? "The page for the clinician: " + files.clinician() + "."
-              : "No page for a clinician was written, since sharing with one was not agreed.");
-    } catch (IOException e) {
-      console.say("Everything is kept, but the pages could not be written.");
-    }
-    console.say(
-        "To go on: closehand interview "
-            + name
-            + ". To print the page: closehand summary "
-            + name
-            + ".");
-  }
-
-  private static boolean shares(Interview interview, String whom) {
-    return interview
-        .answers()
-        .value(SHARE)
-        .filter(v -> v instanceof Value.Codes c && c.codes().contains(whom))
-        .isPresent();
-  }
-
   /** Whether the player wanted nothing kept after the session, and says so again now. */
   private static boolean forget(PlainConsole console, Interview interview) {
-    if (!shares(interview, "thisSession") || console.scripted()) {
+    if (!Farewell.shares(interview, "thisSession") || console.scripted()) {
       return false;
     }
     console.say(
