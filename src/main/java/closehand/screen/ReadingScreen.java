@@ -17,6 +17,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   private static final Pattern CODES = Pattern.compile("\\s*\\[[^\\]]*]");
 
   enum Kind {
+    FIRST,
     LINES,
     HELP,
     SO_FAR,
@@ -35,14 +36,25 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     return new ReadingScreen(Kind.LINES, heading, lines);
   }
 
+  static ReadingScreen first(List<String> lines) {
+    return new ReadingScreen(Kind.FIRST, "Before we begin", lines);
+  }
+
   @Override
   public Shown shown(ScreenModel model) {
     return switch (kind) {
       case HELP -> Help.of(model);
       case SO_FAR -> soFar(model);
       case PAGE -> page(model);
+      case FIRST -> first();
       case LINES -> closing(text(new Shown.Builder(heading), lines));
     };
+  }
+
+  private Shown first() {
+    Shown.Builder screen = new Shown.Builder(heading);
+    lines.forEach(line -> screen.say(line).gap());
+    return screen.offer(1, "Go on", new Act.Close()).build();
   }
 
   private static Shown soFar(ScreenModel model) {

@@ -67,7 +67,7 @@ class ScreenSessionTest {
     try (ScreenSession session = session()) {
       type(session, "131");
       assertTrue(seen(session).contains("This case is called"), seen(session));
-      type(session, "0");
+      type(session, "1");
       assertTrue(seen(session).contains("Are you happy to start?"), seen(session));
       type(session, "1");
       assertTrue(seen(session).contains("Noted"), seen(session));
@@ -83,7 +83,7 @@ class ScreenSessionTest {
     try (ScreenSession session = session()) {
       type(session, "21");
       assertTrue(seen(session).contains("left at question"), seen(session));
-      type(session, "0");
+      type(session, "1");
       assertTrue(seen(session).contains("Welcome back"), seen(session));
     }
   }
@@ -96,7 +96,7 @@ class ScreenSessionTest {
     try (ScreenSession session = session()) {
       type(session, "3");
       assertTrue(seen(session).contains("This player is invented"), seen(session));
-      type(session, "01");
+      type(session, "11");
       type(session, "s");
       assertTrue(seen(session).contains("What the answers so far point to"), seen(session));
       type(session, "0q1");
