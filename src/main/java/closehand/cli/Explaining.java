@@ -3,6 +3,7 @@ package closehand.cli;
 import closehand.bank.CautionClass;
 import closehand.bank.Hint;
 import closehand.interview.Answers;
+import closehand.json.WhyWriter;
 import closehand.report.Clean;
 import closehand.report.Glyphs;
 import closehand.report.StandingWords;
@@ -13,7 +14,9 @@ import closehand.rules.Advice;
 import closehand.rules.Standing;
 import closehand.rules.Warning;
 import closehand.rules.why.Explanation;
+import closehand.rules.why.Settled;
 import closehand.rules.why.Subject;
+import closehand.rules.why.Turns;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -58,7 +61,32 @@ final class Explaining {
       return String.join("\n", Wrap.lines("", "", Clean.of(unknown(name), glyphs))) + "\n";
     }
     Explanation why = Explanation.of(pages.rules(), answers, subject.get());
-    return WhyText.of(why, pages.bank(), answers, unfolded, glyphs);
+    boolean control = subject.get() instanceof Subject.OfApproach;
+    return WhyText.of(
+        why,
+        pages.bank(),
+        answers,
+        control ? Optional.of(Turns.of(pages.rules(), answers)) : Optional.empty(),
+        control ? Settled.of(pages.rules(), answers) : Optional.empty(),
+        unfolded,
+        glyphs);
+  }
+
+  /** The same as JSON. */
+  String json(Answers answers, Subject subject) {
+    Explanation why = Explanation.of(pages.rules(), answers, subject);
+    return subject instanceof Subject.OfApproach
+        ? WhyWriter.write(
+            why,
+            answers,
+            Optional.of(Turns.of(pages.rules(), answers)),
+            Settled.of(pages.rules(), answers))
+        : WhyWriter.write(why, answers, Optional.empty(), Optional.empty());
+  }
+
+  /** The control that leads, settings apart. */
+  Optional<String> leading(Answers answers) {
+    return pages.rules().verdict(answers).leader();
   }
 
   /** Says that nothing has this name, and what has nearly the same. */

@@ -13,7 +13,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 
 /** Holds an interview line by line, new or opened again, and keeps it after every answer. */
@@ -141,7 +140,6 @@ final class InterviewCommand {
       PlainConsole console, Glyphs glyphs, Bank bank, StoredCase kept, Interview interview)
       throws IOException {
     Pages pages = new Pages(bank);
-    String name = kept.name();
     CaseDesk desk = new CaseDesk(pages, kept, glyphs, surroundings.today());
     LineFace face = new LineFace(console, desk, interview);
     LineFace.Ending ending = face.run();
@@ -149,32 +147,13 @@ final class InterviewCommand {
       return ExitCode.DONE;
     }
     if (ending == LineFace.Ending.NO_CONSENT) {
-      new PageFiles(cases, name).delete();
+      kept.pages().delete();
       surroundings.output().flush();
       return ExitCode.DONE;
     }
-    if (forget(console, face.interview())) {
-      desk.delete().forEach(console::say);
-      surroundings.output().flush();
-      return ExitCode.DONE;
-    }
-    List<String> trouble = desk.keep(face.interview());
-    trouble.forEach(console::say);
-    if (trouble.isEmpty()) {
-      new Farewell(surroundings, cases, pages, name).say(console, face.interview());
-    }
+    boolean all = new Leaving(surroundings, console, pages, kept, desk).leave(face.interview());
     surroundings.output().flush();
-    return trouble.isEmpty() ? exitCode(ending, face.interview()) : ExitCode.INPUT_OUTPUT;
-  }
-
-  /** Whether the player wanted nothing kept after the session, and says so again now. */
-  private static boolean forget(PlainConsole console, Interview interview) {
-    if (!Farewell.shares(interview, "thisSession") || console.scripted()) {
-      return false;
-    }
-    console.say(
-        "You chose to keep this for this session only. Type keep to keep it all the same, or press Enter to delete it.");
-    return console.ask("> ").map(l -> !l.strip().equalsIgnoreCase("keep")).orElse(false);
+    return all ? exitCode(ending, face.interview()) : ExitCode.INPUT_OUTPUT;
   }
 
   private static int exitCode(LineFace.Ending ending, Interview interview) {

@@ -5,6 +5,7 @@ import closehand.interview.Answers;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
+import closehand.line.Console;
 import closehand.report.Glyphs;
 import closehand.screen.CaseBook;
 import closehand.screen.Settings;
@@ -146,8 +147,14 @@ final class ScreenCases implements CaseBook, AutoCloseable {
 
   @Override
   public List<String> writePages(Interview interview) {
-    return open.map(c -> new Farewell(surroundings, cases, pages, c.name()).write(interview))
+    return open.map(c -> leaving(c, new Listener()).write(interview))
         .orElse(List.of("Nothing is written of the example."));
+  }
+
+  /** What ends a sitting with this case. */
+  Leaving leaving(StoredCase stored, Console console) {
+    CaseDesk desk = new CaseDesk(pages, stored, glyphs, surroundings.today());
+    return new Leaving(surroundings, console, pages, stored, desk);
   }
 
   @Override

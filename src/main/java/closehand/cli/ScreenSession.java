@@ -8,13 +8,11 @@ import closehand.screen.Effect;
 import closehand.screen.ScreenFace;
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 
 /** One sitting at the full screen: the face before, the pages and last words after. */
 final class ScreenSession implements AutoCloseable {
   private final Surroundings surroundings;
-  private final Cases cases;
   private final Glyphs glyphs;
   private final ScreenCases book;
   private final ScreenFace face;
@@ -26,7 +24,6 @@ final class ScreenSession implements AutoCloseable {
       Bank bank,
       Glyphs glyphs) {
     this.surroundings = surroundings;
-    this.cases = cases;
     this.glyphs = glyphs;
     this.book = new ScreenCases(surroundings, cases, bankFolder, bank, glyphs);
     this.face = new ScreenFace(book, glyphs, SettingsFile.in(surroundings).read());
@@ -75,18 +72,15 @@ final class ScreenSession implements AutoCloseable {
       return ExitCode.DONE;
     }
     if (ending == Effect.Ending.NO_CONSENT) {
-      new PageFiles(cases, stored.name()).delete();
+      stored.pages().delete();
       return ExitCode.DONE;
     }
     CaseDesk desk = new CaseDesk(book.pages(), stored, glyphs, surroundings.today());
-    List<String> trouble = desk.keep(interview);
-    trouble.forEach(console::say);
-    if (!trouble.isEmpty()) {
-      return ExitCode.INPUT_OUTPUT;
-    }
     console.lines(desk.page(interview));
     console.gap();
-    new Farewell(surroundings, cases, book.pages(), stored.name()).say(console, interview);
+    if (!book.leaving(stored, console).keep(interview)) {
+      return ExitCode.INPUT_OUTPUT;
+    }
     return ExitCode.DONE;
   }
 

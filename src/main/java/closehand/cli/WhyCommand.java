@@ -1,7 +1,6 @@
 package closehand.cli;
 
-import closehand.json.WhyWriter;
-import closehand.rules.why.Explanation;
+import closehand.interview.Answers;
 import closehand.rules.why.Subject;
 import java.io.IOException;
 import java.util.Optional;
@@ -18,24 +17,34 @@ final class WhyCommand {
     this.source = source;
   }
 
-  int run(String name, boolean unfolded, boolean json) throws IOException {
+  /**
+   * Explains what goes by this name, or the control that leads.
+   *
+   * @return 65 where nothing leads and nothing was named
+   */
+  int run(Optional<String> name, boolean unfolded, boolean json) throws IOException {
     CaseLoading loading = new CaseLoading(surroundings, bank.folder(), source);
     Optional<Case> found = loading.load();
     if (found.isEmpty()) {
       return loading.exitCode();
     }
     Pages pages = loading.pages();
+    Answers answers = found.get().answers();
     Explaining explaining = new Explaining(pages, bank.glyphs(surroundings));
-    Optional<Subject> subject = Subject.of(pages.bank(), name);
+    Optional<String> wanted = name.isPresent() ? name : explaining.leading(answers);
+    if (wanted.isEmpty()) {
+      surroundings.error().println("No control comes first yet. Name what to explain.");
+      return ExitCode.BAD_DATA;
+    }
+    Optional<Subject> subject = Subject.of(pages.bank(), wanted.get());
     if (subject.isEmpty()) {
-      surroundings.error().println(Words.clean(explaining.unknown(name)));
+      surroundings.error().println(Words.clean(explaining.unknown(wanted.get())));
       return ExitCode.USAGE;
     }
-    Case one = found.get();
     String text =
         json
-            ? WhyWriter.write(Explanation.of(pages.rules(), one.answers(), subject.get()))
-            : explaining.text(one.answers(), name, unfolded);
+            ? explaining.json(answers, subject.get())
+            : explaining.text(answers, wanted.get(), unfolded);
     surroundings.output().print(text);
     surroundings.output().flush();
     return ExitCode.DONE;

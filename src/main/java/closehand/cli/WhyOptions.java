@@ -21,10 +21,10 @@ final class WhyOptions extends Subcommand {
   @CommandLine.Mixin private final BankOption bank = new BankOption();
 
   @Parameters(
-      arity = "1..2",
-      paramLabel = "[CASE] NAME",
+      arity = "0..2",
+      paramLabel = "[CASE] [NAME]",
       description =
-          "A saved case (not with --answers), then a control such as MOUSE_SIDE_R, an input such as trigger, a body part such as R.T, or a caution such as C-NECK.")
+          "A saved case (not with --answers), then what to explain: nothing for the control that comes first, a control such as MOUSE_SIDE_R, an input such as trigger, a body part such as R.T, or a caution such as C-NECK.")
   private List<String> words = new ArrayList<>();
 
   @Option(
@@ -45,17 +45,20 @@ final class WhyOptions extends Subcommand {
   @Override
   int run(Surroundings surroundings) throws IOException {
     boolean flat = answers != null;
-    if (words.size() != (flat ? 1 : 2)) {
+    int names = words.size() - (flat ? 0 : 1);
+    if (names < 0 || names > 1) {
       surroundings
           .error()
           .println("Name a case, or a file with --answers, and then what to explain.");
       return ExitCode.USAGE;
     }
+    Optional<String> name =
+        names == 0 ? Optional.empty() : Optional.of(words.get(words.size() - 1));
     AnswersOption source =
         AnswersOption.of(
             flat ? Optional.empty() : Optional.of(words.get(0)),
             Optional.ofNullable(answers),
             Optional.ofNullable(home));
-    return new WhyCommand(surroundings, bank, source).run(words.get(words.size() - 1), all, json);
+    return new WhyCommand(surroundings, bank, source).run(name, all, json);
   }
 }

@@ -1,20 +1,31 @@
 package closehand.json;
 
+import closehand.interview.Answers;
 import closehand.rules.Standing;
 import closehand.rules.why.Explanation;
 import closehand.rules.why.Ground;
 import closehand.rules.why.Part;
+import closehand.rules.why.Settled;
+import closehand.rules.why.Turns;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** Writes why something stands as it does as one JSON object for other programs. */
 public final class WhyWriter {
   private WhyWriter() {}
 
-  /** The whole object, ending in a line break. */
-  public static String write(Explanation why) {
+  /**
+   * The whole object, ending in a line break.
+   *
+   * @param answers the answers it is about
+   * @param turns what would change what leads, if that is to be written
+   * @param settled which answers decide it, if they do
+   */
+  public static String write(
+      Explanation why, Answers answers, Optional<Turns> turns, Optional<Settled> settled) {
     return PrettyJson.write(
         out -> {
           out.writeStartObject();
@@ -27,6 +38,16 @@ public final class WhyWriter {
           group("heldBack", why.in(Ground.State.HELD_BACK), out);
           group("waiting", why.in(Ground.State.WAITING), out);
           group("notFired", why.in(Ground.State.NOT_FIRED), out);
+          if (turns.isPresent()) {
+            new TurnWriter(out, answers).write(turns.get(), why.subject().id());
+          }
+          if (settled.isPresent()) {
+            out.writeObjectFieldStart("settledBy");
+            out.writeStringField("leader", settled.get().leader());
+            texts("answers", settled.get().telling(), out);
+            texts("warningSigns", settled.get().warningSigns(), out);
+            out.writeEndObject();
+          }
           out.writeEndObject();
         });
   }

@@ -39,6 +39,9 @@ public record Change(String fact, String whatWouldBe, Standing.Status becomes) {
     if (to instanceof To.Option option) {
       return Wording.of(type, new Value.Code(option.code()));
     }
+    if (to instanceof To.Counted counted) {
+      return counted(type, counted);
+    }
     To.Picked picked = (To.Picked) to;
     String name = Wording.of(type, new Value.Code(picked.code()));
     if (!picked.picked()) {
@@ -47,6 +50,19 @@ public record Change(String fact, String whatWouldBe, Standing.Status becomes) {
     boolean alone =
         type.option(picked.code()).filter(Option::exclusive).isPresent() || saysAlone(name);
     return alone ? name : name + " as well";
+  }
+
+  private static String counted(FactType type, To.Counted counted) {
+    long most = type.choices().stream().filter(o -> !o.exclusive()).count();
+    if (counted.greatest() >= most) {
+      return counted.least() + " of them or more";
+    }
+    if (counted.least() == 0) {
+      return counted.greatest() == 0 ? "none of them" : counted.greatest() + " of them or fewer";
+    }
+    return counted.least() == counted.greatest()
+        ? counted.least() + " of them"
+        : "from " + counted.least() + " to " + counted.greatest() + " of them";
   }
 
   /** Words that leave no room for another choice beside them. */

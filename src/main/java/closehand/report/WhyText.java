@@ -12,11 +12,14 @@ import closehand.rules.Standing;
 import closehand.rules.why.Explanation;
 import closehand.rules.why.Ground;
 import closehand.rules.why.Part;
+import closehand.rules.why.Settled;
 import closehand.rules.why.Subject;
+import closehand.rules.why.Turns;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** Why an approach, a caution or an input stands as it does, rule by rule. */
 public final class WhyText {
@@ -40,16 +43,25 @@ public final class WhyText {
   /**
    * The explanation as lines that end in line feeds.
    *
-   * @param unfolded whether what stands behind worked-out facts is told as well
+   * @param answers all answers
+   * @param turns what would change it; nothing where that is not about a control
+   * @param settled which answers decide it; nothing where they do not
+   * @param unfolded whether what stands behind worked-out facts, and every change, is told as well
    */
   public static String of(
-      Explanation explanation, Bank bank, Answers answers, boolean unfolded, Glyphs glyphs) {
-    return Sheet.text(pieces(explanation, bank, answers, unfolded, glyphs), glyphs);
-  }
-
-  static List<Piece> pieces(
-      Explanation explanation, Bank bank, Answers answers, boolean unfolded, Glyphs glyphs) {
-    return new WhyText(bank, answers, unfolded, glyphs).pieces(explanation);
+      Explanation explanation,
+      Bank bank,
+      Answers answers,
+      Optional<Turns> turns,
+      Optional<Settled> settled,
+      boolean unfolded,
+      Glyphs glyphs) {
+    List<Piece> pieces = new WhyText(bank, answers, unfolded, glyphs).pieces(explanation);
+    TurnLines lines = new TurnLines(bank, answers, unfolded, glyphs);
+    String id = explanation.subject().id();
+    turns.ifPresent(t -> pieces.addAll(lines.changes(t, id)));
+    settled.filter(s -> s.leader().equals(id)).ifPresent(s -> pieces.addAll(lines.settled(s)));
+    return Sheet.text(pieces, glyphs);
   }
 
   private List<Piece> pieces(Explanation explanation) {

@@ -26,6 +26,14 @@ public record Change(String fact, To to, Standing.Status status) {
     /** This option instead. */
     record Option(String code) implements To {}
 
+    /**
+     * So many picks, whichever they are.
+     *
+     * @param least fewest
+     * @param greatest most
+     */
+    record Counted(int least, int greatest) implements To {}
+
     /** The same picks, but with this option picked as well, or not. */
     record Picked(String code, boolean picked) implements To {}
   }

@@ -12,20 +12,24 @@ final class Firmness {
   /** Settings go along with any approach, so they never lead. */
   private static final String SETTINGS = "settings";
 
-  private final Reckoning reckoning;
-  private final Ranking ranking;
+  private final List<CompiledRule> rules;
   private final List<Approach> approaches;
+  private final Ranking ranking;
+  private final Tally tally;
+  private final Outcome[] outcomes;
 
-  Firmness(Reckoning reckoning, Ranking ranking) {
-    this.reckoning = reckoning;
+  Firmness(Program program, Ranking ranking, Tally tally, Outcome[] outcomes) {
+    this.rules = program.rules();
+    this.approaches = program.bank().approaches();
     this.ranking = ranking;
-    this.approaches = reckoning.program().bank().approaches();
+    this.tally = tally;
+    this.outcomes = outcomes;
   }
 
   /** Whether the leading suggestion stands whatever the open answers turn out to be. */
   boolean firm() {
-    for (int approach : ranking.ordered(reckoning.tally())) {
-      Standing.Status status = reckoning.tally().status(approach);
+    for (int approach : ranking.ordered(tally)) {
+      Standing.Status status = tally.status(approach);
       if (status.suggested() && canLead(approach)) {
         return staysAhead(approach);
       }
@@ -36,20 +40,23 @@ final class Firmness {
     return true;
   }
 
+  /** Whether an approach can lead at all. */
+  static boolean canLead(Approach approach) {
+    return !approach.family().equals(SETTINGS);
+  }
+
   private boolean canLead(int approach) {
-    return !approaches.get(approach).family().equals(SETTINGS);
+    return canLead(approaches.get(approach));
   }
 
   private boolean staysAhead(int leader) {
-    if (reckoning.tally().mayFallOut(leader)) {
+    if (tally.mayFallOut(leader)) {
       return false;
     }
     int[] margins = worstMargins(leader);
     for (int rival = 0; rival < margins.length; rival++) {
       boolean counts =
-          rival != leader
-              && canLead(rival)
-              && reckoning.tally().status(rival) != Standing.Status.RULED_OUT;
+          rival != leader && canLead(rival) && tally.status(rival) != Standing.Status.RULED_OUT;
       int needed = ranking.place(leader) < ranking.place(rival) ? 0 : 1;
       if (counts && margins[rival] < needed) {
         return false;
@@ -62,13 +69,12 @@ final class Firmness {
   private int[] worstMargins(int leader) {
     int[] margins = new int[approaches.size()];
     int[] ahead = new int[approaches.size()];
-    List<CompiledRule> rules = reckoning.program().rules();
     for (int rule = 0; rule < rules.size(); rule++) {
-      if (reckoning.outcome(rule) == Outcome.FALSE || rules.get(rule).supports().isEmpty()) {
+      if (outcomes[rule] == Outcome.FALSE || rules.get(rule).supports().isEmpty()) {
         continue;
       }
       difference(rules.get(rule), leader, ahead);
-      boolean fires = reckoning.outcome(rule) == Outcome.TRUE;
+      boolean fires = outcomes[rule] == Outcome.TRUE;
       for (int rival = 0; rival < margins.length; rival++) {
         margins[rival] += fires ? ahead[rival] : Math.min(0, ahead[rival]);
       }

@@ -11,6 +11,7 @@ final class Influence {
   private final Program program;
   private final Map<Integer, List<Integer>> stepsBySlot = new HashMap<>();
   private final Map<Integer, List<Integer>> rulesBySlot = new HashMap<>();
+  private final List<Reach> reaches = new ArrayList<>();
 
   /**
    * What one fact reaches.
@@ -30,6 +31,7 @@ final class Influence {
       int rule = i;
       program.rules().get(i).slots(slot -> note(rulesBySlot, slot, rule));
     }
+    program.table().all().forEach(fact -> reaches.add(reach(fact)));
   }
 
   private static void note(Map<Integer, List<Integer>> bySlot, int slot, int reader) {
@@ -38,6 +40,27 @@ final class Influence {
 
   /** What a change of this fact's answer reaches; steps only lead onward, never back. */
   Reach of(Asked fact) {
+    return reaches.get(fact.order());
+  }
+
+  /** Whether of a list of answers nothing counts but how many are picked. */
+  boolean onlyCounted(Asked fact) {
+    boolean counted = false;
+    for (int slot = fact.slot(); slot < fact.slot() + fact.shape().width(); slot++) {
+      for (int step : stepsBySlot.getOrDefault(slot, List.of())) {
+        if (!(program.steps().get(step) instanceof Count)) {
+          return false;
+        }
+        counted = true;
+      }
+      if (rulesBySlot.containsKey(slot)) {
+        return false;
+      }
+    }
+    return counted;
+  }
+
+  private Reach reach(Asked fact) {
     BitSet steps = new BitSet();
     BitSet rules = new BitSet();
     for (int i = 0; i <= fact.shape().width(); i++) {

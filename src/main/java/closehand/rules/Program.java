@@ -11,6 +11,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /**
  * A bank made out: where every fact and term is kept, how terms are worked out, what each rule
@@ -103,6 +105,11 @@ record Program(
           CompiledRule.of(view.bank().rules().get(i), view.clauses().get(i), compiler, numbers));
     }
     return List.copyOf(rules);
+  }
+
+  /** The places of the rules that are like this. */
+  int[] rulesWhere(Predicate<CompiledRule> like) {
+    return IntStream.range(0, rules.size()).filter(i -> like.test(rules.get(i))).toArray();
   }
 
   /** The state that follows from what the answers alone say. */

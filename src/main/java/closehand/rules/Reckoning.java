@@ -105,6 +105,10 @@ final class Reckoning {
     return findings.get(rule);
   }
 
+  Outcome[] outcomes() {
+    return outcomes;
+  }
+
   Outcome outcome(int rule) {
     return outcomes[rule];
   }

@@ -68,11 +68,14 @@ final class Stops {
   }
 
   /** Whether a stop that stands leaves open which part of the body it means. */
-  boolean partIsOpen(Reckoning reckoning) {
-    return byRule.entrySet().stream()
-        .filter(entry -> reckoning.outcome(entry.getKey()) == Outcome.TRUE)
-        .flatMap(entry -> entry.getValue().stream())
-        .anyMatch(named -> isOpen(named, reckoning.state()));
+  boolean partIsOpen(Outcome[] outcomes, long[] state) {
+    for (Map.Entry<Integer, List<Named>> entry : byRule.entrySet()) {
+      if (outcomes[entry.getKey()] == Outcome.TRUE
+          && entry.getValue().stream().anyMatch(named -> isOpen(named, state))) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static boolean isOpen(Named named, long[] state) {

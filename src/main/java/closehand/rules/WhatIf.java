@@ -25,7 +25,7 @@ public final class WhatIf {
   private WhatIf(RuleBook book, long[] base) {
     this.program = book.program();
     this.ranking = book.ranking();
-    this.influence = new Influence(program);
+    this.influence = book.influence();
     this.base = base;
     this.state = program.settle(base);
     this.outcomes = program.outcomes(state);

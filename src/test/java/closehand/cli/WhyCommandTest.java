@@ -57,11 +57,38 @@ class WhyCommandTest {
   }
 
   @Test
+  void withoutANameTheLeadIsExplainedWithWhatWouldTurnItAndWhatDecidesIt() {
+    World world = World.run("", "why", "--answers", "examples/silver-birch/answers.json");
+    assertTrue(flat(world).contains("WHAT WOULD CHANGE THIS"), world.output());
+    assertTrue(flat(world).contains("told, not seen: look once"), world.output());
+    assertTrue(flat(world).contains("alone decide it"), world.output());
+    World other =
+        World.run("", "why", "--answers", "examples/amber-otter/answers.json", "MOUSE_SIDE_R");
+    assertTrue(
+        flat(other).contains("6 of them or more\u201d (now 4), this would come first."),
+        other.output());
+  }
+
+  @Test
+  void theJsonGivesFactFromToAndTheLeadBeforeAndAfter() {
+    String json =
+        World.run("", "why", "--answers", "examples/amber-otter/answers.json", "--json").output();
+    String flat = json.replaceAll("\\s+", " ");
+    assertTrue(
+        flat.contains(
+            "\"fact\" : \"voice.chat\", \"from\" : true, \"to\" : false, \"stepsAway\" : 1"),
+        json);
+    assertTrue(flat.contains("\"before\" : \"SW_LARGE\", \"after\" : \"VOICE\""), json);
+    assertTrue(flat.contains("\"settledBy\" : { \"leader\" : \"SW_LARGE\""), json);
+  }
+
+  @Test
   void aNameThatIsNothingIsAUsageMistakeWithAHint() {
     World world = World.run("", "why", "--answers", HERON, "PAD_STDD");
     assertEquals(ExitCode.USAGE, world.code());
     assertTrue(world.error().contains("Did you mean \"PAD_STD\"?"), world.error());
-    assertEquals(ExitCode.USAGE, World.run("", "why", "PAD_STD").code());
+    assertEquals(ExitCode.USAGE, World.run("", "why").code());
+    assertEquals(ExitCode.NO_INPUT, World.run("", "why", "no-such-case").code());
   }
 
   @Test
