@@ -29,6 +29,9 @@ final class InterviewCommand {
     Optional<String> asker = Optional.empty();
     Optional<String> route = Optional.empty();
     Optional<String> script = Optional.empty();
+    Optional<String> theme = Optional.empty();
+    boolean noColour;
+    boolean line;
     boolean ascii;
   }
 
@@ -47,6 +50,10 @@ final class InterviewCommand {
           .error()
           .println("--asker is player, helper, volunteer or clinician; --route is core or full.");
       return ExitCode.USAGE;
+    }
+    Optional<Integer> shown = new ScreenCommand(surroundings, wanted).run(asker, route);
+    if (shown.isPresent()) {
+      return shown.get();
     }
     try (InputStream input = input()) {
       return hold(input, asker, route);

@@ -17,6 +17,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** What the full-screen face sees of saved cases, the example and the bank. */
 final class ScreenCases implements CaseBook, AutoCloseable {
@@ -26,8 +27,8 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   private final Cases cases;
   private final Optional<Path> bankFolder;
   private final Glyphs glyphs;
-  private final Bank bank;
-  private final Pages pages;
+  private final Supplier<Bank> loading;
+  private Optional<Pages> pages = Optional.empty();
   private final SettingsFile settings;
   private Optional<StoredCase> open = Optional.empty();
 
@@ -35,19 +36,26 @@ final class ScreenCases implements CaseBook, AutoCloseable {
       Surroundings surroundings,
       Cases cases,
       Optional<Path> bankFolder,
-      Bank bank,
+      Supplier<Bank> loading,
       Glyphs glyphs) {
     this.surroundings = surroundings;
     this.cases = cases;
     this.bankFolder = bankFolder;
-    this.bank = bank;
+    this.loading = loading;
     this.glyphs = glyphs;
-    this.pages = new Pages(bank);
     this.settings = SettingsFile.in(surroundings);
   }
 
+  /** What makes pages; waits for the bank the first time. */
   Pages pages() {
-    return pages;
+    if (pages.isEmpty()) {
+      pages = Optional.of(new Pages(loading.get()));
+    }
+    return pages.get();
+  }
+
+  private Bank bank() {
+    return pages().bank();
   }
 
   /** The case at hand, where one is that can be kept. */
@@ -67,7 +75,7 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   @Override
   public Opened begin(Provenance.By asker, Interview.Route route) {
     Listener listener = new Listener();
-    CaseOpening opening = new CaseOpening(surroundings, cases, bank, listener);
+    CaseOpening opening = new CaseOpening(surroundings, cases, bank(), listener);
     return opened(opening.fresh(route, asker), listener);
   }
 
@@ -75,7 +83,7 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   public Opened open(String name) {
     Listener listener = new Listener("1");
     try {
-      CaseOpening opening = new CaseOpening(surroundings, cases, bank, listener);
+      CaseOpening opening = new CaseOpening(surroundings, cases, bank(), listener);
       return opened(opening.again(name), listener);
     } catch (IOException e) {
       return new Opened(Optional.empty(), List.of("This case could not be read."));
@@ -85,7 +93,7 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   private Opened opened(CaseOpening.Outcome outcome, Listener listener) {
     if (outcome instanceof CaseOpening.Outcome.Ready ready) {
       open = Optional.of(ready.kept());
-      CaseDesk desk = new CaseDesk(pages, ready.kept(), glyphs, surroundings.today());
+      CaseDesk desk = new CaseDesk(pages(), ready.kept(), glyphs, surroundings.today());
       return new Opened(Optional.of(new Holding(desk, ready.interview())), listener.heard());
     }
     List<String> heard = listener.heard();
@@ -101,13 +109,13 @@ final class ScreenCases implements CaseBook, AutoCloseable {
     }
     Interview interview =
         Interview.reopen(
-                bank.questionnaire(),
+                bank().questionnaire(),
                 answers.get(),
                 Interview.Route.CORE,
                 Provenance.By.VOLUNTEER,
                 Optional.empty())
             .after(new Message.Resume());
-    CaseDesk desk = new CaseDesk(pages, new NotKept(), glyphs, surroundings.today());
+    CaseDesk desk = new CaseDesk(pages(), new NotKept(), glyphs, surroundings.today());
     return new Opened(
         Optional.of(new Holding(desk, interview)),
         List.of(
@@ -118,7 +126,7 @@ final class ScreenCases implements CaseBook, AutoCloseable {
 
   private Optional<Answers> exampleAnswers() {
     try (InputStream in = ScreenCases.class.getResourceAsStream(EXAMPLE)) {
-      return in == null ? Optional.empty() : AnswersSource.match(bank, AnswersSource.read("-", in)).answers();
+      return in == null ? Optional.empty() : AnswersSource.match(bank(), AnswersSource.read("-", in)).answers();
     } catch (IOException e) {
       return Optional.empty();
     }
@@ -153,8 +161,8 @@ final class ScreenCases implements CaseBook, AutoCloseable {
 
   /** What ends a sitting with this case. */
   Leaving leaving(StoredCase stored, Console console) {
-    CaseDesk desk = new CaseDesk(pages, stored, glyphs, surroundings.today());
-    return new Leaving(surroundings, console, pages, stored, desk);
+    CaseDesk desk = new CaseDesk(pages(), stored, glyphs, surroundings.today());
+    return new Leaving(surroundings, console, pages(), stored, desk);
   }
 
   @Override

@@ -9,6 +9,7 @@ import closehand.screen.ScreenFace;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** One sitting at the full screen: the face before, the pages and last words after. */
 final class ScreenSession implements AutoCloseable {
@@ -21,11 +22,11 @@ final class ScreenSession implements AutoCloseable {
       Surroundings surroundings,
       Cases cases,
       Optional<Path> bankFolder,
-      Bank bank,
+      Supplier<Bank> loading,
       Glyphs glyphs) {
     this.surroundings = surroundings;
     this.glyphs = glyphs;
-    this.book = new ScreenCases(surroundings, cases, bankFolder, bank, glyphs);
+    this.book = new ScreenCases(surroundings, cases, bankFolder, loading, glyphs);
     this.face = new ScreenFace(book, glyphs, SettingsFile.in(surroundings).read());
   }
 

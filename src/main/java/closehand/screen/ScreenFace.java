@@ -34,6 +34,11 @@ public final class ScreenFace implements Showing {
     return this;
   }
 
+  /** Asks who leads a new interview. */
+  public void beginning() {
+    model = model.pushing(Menu.of(Menu.Kind.WHO_ASKS));
+  }
+
   /** How the run ended; nothing while it goes on. */
   public Optional<Effect.Ending> ending() {
     return ending;
