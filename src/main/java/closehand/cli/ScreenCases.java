@@ -32,11 +32,7 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   private Optional<StoredCase> open = Optional.empty();
 
   ScreenCases(
-      Surroundings surroundings,
-      Cases cases,
-      Optional<Path> bankFolder,
-      Bank bank,
-      Glyphs glyphs) {
+      Surroundings surroundings, Cases cases, Optional<Path> bankFolder, Bank bank, Glyphs glyphs) {
     this.surroundings = surroundings;
     this.cases = cases;
     this.bankFolder = bankFolder;
@@ -118,7 +114,9 @@ final class ScreenCases implements CaseBook, AutoCloseable {
 
   private Optional<Answers> exampleAnswers() {
     try (InputStream in = ScreenCases.class.getResourceAsStream(EXAMPLE)) {
-      return in == null ? Optional.empty() : AnswersSource.match(bank, AnswersSource.read("-", in)).answers();
+      return in == null
+          ? Optional.empty()
+          : AnswersSource.match(bank, AnswersSource.read("-", in)).answers();
     } catch (IOException e) {
       return Optional.empty();
     }

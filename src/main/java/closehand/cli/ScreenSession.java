@@ -18,11 +18,7 @@ final class ScreenSession implements AutoCloseable {
   private final ScreenFace face;
 
   ScreenSession(
-      Surroundings surroundings,
-      Cases cases,
-      Optional<Path> bankFolder,
-      Bank bank,
-      Glyphs glyphs) {
+      Surroundings surroundings, Cases cases, Optional<Path> bankFolder, Bank bank, Glyphs glyphs) {
     this.surroundings = surroundings;
     this.glyphs = glyphs;
     this.book = new ScreenCases(surroundings, cases, bankFolder, bank, glyphs);
