@@ -5,13 +5,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Takes down what is said, for a face that shows it in another way; answers with what it was given. */
+/**
+ * Takes down what is said, for a face that shows it in another way; answers with what it was given.
+ */
 final class Listener implements Console {
   private final List<String> heard = new ArrayList<>();
   private final List<String> answers;
   private int asked;
 
-  /** A listener that answers what it is asked with these, one after the other, then with nothing. */
+  /**
+   * A listener that answers what it is asked with these, one after the other, then with nothing.
+   */
   Listener(String... answers) {
     this.answers = List.of(answers);
   }

@@ -61,7 +61,8 @@ record SettingsFile(Path file) {
     return switch (name) {
       case "needs-enter" -> now.withEnterNeeded(value.equals("on"));
       case "letters" -> now.withLetters(value.equals("on"));
-      case "hold-milliseconds" -> now.withGuards(millis(value, now.holdMillis()), now.bounceMillis());
+      case "hold-milliseconds" ->
+          now.withGuards(millis(value, now.holdMillis()), now.bounceMillis());
       case "bounce-milliseconds" ->
           now.withGuards(now.holdMillis(), millis(value, now.bounceMillis()));
       default -> letter(now, name, value);

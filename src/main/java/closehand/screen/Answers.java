@@ -132,11 +132,7 @@ final class Answers {
   private static String withDigitsAlone(int width) {
     return width == 1
         ? "With digits alone, 1 figure is enough."
-        : "With digits alone, type "
-            + width
-            + " figures, such as "
-            + "0".repeat(width - 1)
-            + "7.";
+        : "With digits alone, type " + width + " figures, such as " + "0".repeat(width - 1) + "7.";
   }
 
   private static void words(Shown.Builder screen, QuestionScreen question) {

@@ -18,9 +18,7 @@ final class Leading {
   /** A new interview, or one opened again, with sentences to be read first. */
   static ScreenModel begin(ScreenModel model, Talk talk, List<String> sentences) {
     ScreenModel next = announced(based(model.with(talk)).saying(Said.NOTHING));
-    return sentences.isEmpty()
-        ? next
-        : next.pushing(ReadingScreen.first(sentences));
+    return sentences.isEmpty() ? next : next.pushing(ReadingScreen.first(sentences));
   }
 
   /** Sends a message; a refusal is said beside the question, and nothing else changes. */

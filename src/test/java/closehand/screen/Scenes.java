@@ -22,8 +22,8 @@ final class Scenes {
    * A screen and how to get there.
    *
    * @param name what it is called
-   * @param from where the keys begin: "start", "begun", or a gold case and a question such as
-   *     "0 DIG-03"
+   * @param from where the keys begin: "start", "begun", or a gold case and a question such as "0
+   *     DIG-03"
    * @param keys the keys: themselves, with {@code E} for Enter, {@code S} for Space and {@code B}
    *     for Backspace
    */
@@ -150,12 +150,10 @@ final class Scenes {
     Interview interview = of(CoreDesk.goldCase(0), Interview.Route.CORE);
     while (interview.current().isPresent()) {
       interview =
-          interview.after(
-              new Message.NoAnswer(Answer.Reason.LATER, Provenance.PLAYER_TOLD));
+          interview.after(new Message.NoAnswer(Answer.Reason.LATER, Provenance.PLAYER_TOLD));
       if (interview.refusal().isPresent()) {
         interview =
-            interview.after(
-                new Message.Give(new Value.Code("yes"), Provenance.PLAYER_TOLD));
+            interview.after(new Message.Give(new Value.Code("yes"), Provenance.PLAYER_TOLD));
       }
     }
     return acknowledged(start.holding(DESK, interview, List.of()));
@@ -163,11 +161,7 @@ final class Scenes {
 
   private static Interview of(Answers answers, Interview.Route route) {
     return Interview.reopen(
-        CoreDesk.BANK.questionnaire(),
-        answers,
-        route,
-        Provenance.By.VOLUNTEER,
-        Optional.empty());
+        CoreDesk.BANK.questionnaire(), answers, route, Provenance.By.VOLUNTEER, Optional.empty());
   }
 
   private static ScreenModel gold(ScreenModel start, String from) {
