@@ -36,6 +36,7 @@ public final class PlayerPage {
   private static List<Piece> pieces(PageInput input, Room room, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Ideas for your game controls", input));
     pieces.addAll(TitleLines.provisionalLine(input));
+    pieces.addAll(SinceLines.of(input));
     pieces.addAll(CautionLines.of(input));
     pieces.addAll(GoalLines.of(input, glyphs));
     pieces.addAll(GroundLines.of(input, room));
