@@ -119,8 +119,12 @@ final class Commands {
         InterviewOptions.class,
         AdviseOptions.class,
         SummaryOptions.class,
+        PlanOptions.class,
         WhyOptions.class,
-        CheckOptions.class
+        CheckOptions.class,
+        ExportOptions.class,
+        UnlockOptions.class,
+        ForgetOptions.class
       },
       footer = {
         "",

@@ -33,6 +33,7 @@ final class InterviewCommand {
     boolean noColour;
     boolean line;
     boolean ascii;
+    boolean review;
   }
 
   InterviewCommand(Surroundings surroundings, Wanted wanted) {
@@ -48,7 +49,8 @@ final class InterviewCommand {
         || route.isPresent() != wanted.route.isPresent()) {
       surroundings
           .error()
-          .println("--asker is player, helper, volunteer or clinician; --route is core or full.");
+          .println(
+              "--asker is player, helper, volunteer or clinician; --route is core, full or brief.");
       return ExitCode.USAGE;
     }
     Optional<Integer> shown = new ScreenCommand(surroundings, wanted).run(asker, route);
@@ -113,7 +115,8 @@ final class InterviewCommand {
     if (bank.isEmpty()) {
       return ExitCode.BAD_DATA;
     }
-    CaseOpening.Outcome outcome = opening(console, bank.get()).again(wanted.caseName.orElseThrow());
+    CaseOpening.Outcome outcome =
+        opening(console, bank.get()).again(wanted.caseName.orElseThrow(), wanted.review);
     if (outcome instanceof CaseOpening.Outcome.Ended ended) {
       surroundings.output().flush();
       return ended.exitCode();

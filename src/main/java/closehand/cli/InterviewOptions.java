@@ -35,8 +35,13 @@ final class InterviewOptions extends Subcommand {
   @Option(
       names = "--route",
       paramLabel = "ROUTE",
-      description = "core (the short interview) or full.")
+      description = "core (the short interview), full, or brief (only what tells most).")
   private @Nullable String route;
+
+  @Option(
+      names = "--review",
+      description = "Ask again what a review asks: changes, warning signs and pain.")
+  private boolean review;
 
   @Option(
       names = "--script",
@@ -66,6 +71,7 @@ final class InterviewOptions extends Subcommand {
     wanted.noColour = noColour;
     wanted.line = line;
     wanted.ascii = bank.ascii();
+    wanted.review = review;
     return new InterviewCommand(surroundings, wanted).run();
   }
 }

@@ -1,6 +1,7 @@
 package closehand.cli;
 
 import closehand.interview.Interview;
+import closehand.interview.Sharing;
 import closehand.interview.Suggested;
 import closehand.interview.Value;
 import closehand.line.Console;
@@ -13,9 +14,6 @@ import java.util.List;
 
 /** The end of a sitting: everything is kept, or it is said plainly what is not. */
 final class Leaving {
-  /** Who may see the answers: what a player agreed to decides which pages are written. */
-  private static final String SHARE = "consent.share";
-
   private final Surroundings surroundings;
   private final Console console;
   private final Pages pages;
@@ -134,12 +132,19 @@ final class Leaving {
             + ".");
   }
 
-  /** Writes the pages; tells where they are, or that they could not be written. */
+  /** Writes the pages; tells where they are, or why there are none. */
   List<String> write(Interview interview) {
+    if (kept.isSealed()) {
+      return List.of("Everything is kept, sealed. No page is left beside it.");
+    }
     PageFiles files = kept.pages();
-    boolean clinician = shares(interview, "clinician") || shares(interview, "team");
+    boolean clinician =
+        Sharing.CLINICIAN.agreed(interview.answers()) || Sharing.TEAM.agreed(interview.answers());
     try {
-      files.write(pages.input(interview, kept.name(), surroundings.today()), clinician);
+      String today = surroundings.today();
+      files.write(
+          pages.input(interview, kept.name(), today).with(pages.since(kept.record(), today)),
+          clinician);
       return List.of(
           "Everything is kept. The page for the player: " + files.player() + ".",
           clinician
@@ -153,7 +158,7 @@ final class Leaving {
   private static boolean shares(Interview interview, String whom) {
     return interview
         .answers()
-        .value(SHARE)
+        .value(Sharing.FACT)
         .filter(v -> v instanceof Value.Codes c && c.codes().contains(whom))
         .isPresent();
   }

@@ -73,8 +73,8 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   }
 
   @Override
-  public Opened begin(Provenance.By asker, Interview.Route route) {
-    Listener listener = new Listener();
+  public Opened begin(Provenance.By asker, Interview.Route route, boolean sealed) {
+    Listener listener = new Listener(sealed ? "1" : "3");
     CaseOpening opening = new CaseOpening(surroundings, cases, bank(), listener);
     return opened(opening.fresh(route, asker), listener);
   }
@@ -82,12 +82,23 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   @Override
   public Opened open(String name) {
     Listener listener = new Listener("1");
+    ByteArrayOutputStream refusals = new ByteArrayOutputStream();
     try {
-      CaseOpening opening = new CaseOpening(surroundings, cases, bank(), listener);
-      return opened(opening.again(name), listener);
+      CaseOpening opening = new CaseOpening(silent(refusals), cases, bank(), listener);
+      CaseOpening.Outcome outcome = opening.again(name, false);
+      if (outcome instanceof CaseOpening.Outcome.Ended && refusals.size() > 0) {
+        listener.lines(text(refusals));
+        listener.say("A case that needs a passphrase is opened with: closehand interview " + name);
+      }
+      return opened(outcome, listener);
     } catch (IOException e) {
       return new Opened(Optional.empty(), List.of("This case could not be read."));
     }
+  }
+
+  /** A case that was opened before the screen was taken over. */
+  Opened take(StoredCase stored, Interview interview) {
+    return opened(new CaseOpening.Outcome.Ready(stored, interview), new Listener());
   }
 
   private Opened opened(CaseOpening.Outcome outcome, Listener listener) {
@@ -135,21 +146,28 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   @Override
   public List<String> check() {
     ByteArrayOutputStream said = new ByteArrayOutputStream();
-    PrintStream printer = new PrintStream(said, true, StandardCharsets.UTF_8);
     try {
-      new CheckCommand(
-              new Surroundings(
-                  InputStream.nullInputStream(),
-                  printer,
-                  printer,
-                  surroundings.environment(),
-                  surroundings.clock(),
-                  false,
-                  StandardCharsets.UTF_8))
-          .run(bankFolder);
+      new CheckCommand(silent(said)).run(bankFolder, CheckCommand.Wanted.NOTHING);
     } catch (IOException e) {
       return List.of("The bank could not be read.");
     }
+    return text(said);
+  }
+
+  /** The same world, without a terminal: what would be printed is taken down. */
+  private Surroundings silent(ByteArrayOutputStream said) {
+    PrintStream printer = new PrintStream(said, true, StandardCharsets.UTF_8);
+    return new Surroundings(
+        InputStream.nullInputStream(),
+        printer,
+        printer,
+        surroundings.environment(),
+        surroundings.clock(),
+        false,
+        StandardCharsets.UTF_8);
+  }
+
+  private static List<String> text(ByteArrayOutputStream said) {
     return List.of(said.toString(StandardCharsets.UTF_8).strip().split("\n", -1));
   }
 

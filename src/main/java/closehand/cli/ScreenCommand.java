@@ -2,6 +2,7 @@ package closehand.cli;
 
 import closehand.bank.Bank;
 import closehand.interview.Interview;
+import closehand.interview.Message;
 import closehand.interview.Provenance;
 import closehand.report.Glyphs;
 import closehand.screen.Settings;
@@ -33,7 +34,7 @@ final class ScreenCommand {
    * @return the exit code, or nothing where the line face is to serve
    */
   Optional<Integer> start() throws IOException {
-    return show(session -> {});
+    return show(session -> Optional.empty());
   }
 
   /**
@@ -43,26 +44,56 @@ final class ScreenCommand {
    */
   Optional<Integer> run(Optional<Provenance.By> asker, Optional<Interview.Route> route)
       throws IOException {
-    return show(
-        session -> {
-          if (wanted.caseName.isPresent()) {
-            session.with(session.book().open(wanted.caseName.get()));
-          } else if (asker.isPresent() || route.isPresent()) {
-            session.with(
-                session
-                    .book()
-                    .begin(
-                        asker.orElse(Provenance.By.VOLUNTEER),
-                        route.orElse(Interview.Route.CORE)));
-          } else {
-            session.face().beginning();
-          }
-        });
+    return show(session -> open(session, asker, route));
   }
 
-  /** What is in sight first. */
+  private Optional<Integer> open(
+      ScreenSession session, Optional<Provenance.By> asker, Optional<Interview.Route> route)
+      throws IOException {
+    if (wanted.caseName.isPresent()) {
+      return again(session, wanted.caseName.get(), asker, route);
+    }
+    if (asker.isPresent() || route.isPresent()) {
+      session
+          .face()
+          .beginning(
+              asker.orElse(Provenance.By.VOLUNTEER), route.orElse(Interview.Route.CORE));
+    } else {
+      session.face().beginning();
+    }
+    return Optional.empty();
+  }
+
+  /** A saved case is opened before the screen is taken over, since it may need a passphrase. */
+  private Optional<Integer> again(
+      ScreenSession session,
+      String name,
+      Optional<Provenance.By> asker,
+      Optional<Interview.Route> route)
+      throws IOException {
+    PlainConsole console =
+        new PlainConsole(surroundings, surroundings.input(), session.glyphs(), false);
+    CaseOpening opening =
+        new CaseOpening(surroundings, cases, session.book().pages().bank(), console);
+    CaseOpening.Outcome outcome = opening.again(name, wanted.review);
+    if (outcome instanceof CaseOpening.Outcome.Ended ended) {
+      return Optional.of(ended.exitCode());
+    }
+    CaseOpening.Outcome.Ready ready = (CaseOpening.Outcome.Ready) outcome;
+    Interview interview = ready.interview();
+    if (asker.isPresent()) {
+      interview = interview.after(new Message.Conduct(asker.get()));
+    }
+    if (route.isPresent()) {
+      interview = interview.after(new Message.TakeRoute(route.get()));
+    }
+    session.with(session.book().take(ready.kept(), interview));
+    return Optional.empty();
+  }
+
+  /** What is in sight first; an exit code where nothing is to be shown. */
   private interface Opening {
-    void on(ScreenSession session);
+    Optional<Integer> on(ScreenSession session) throws IOException;
   }
 
   private Optional<Integer> show(Opening opening) throws IOException {
@@ -94,20 +125,23 @@ final class ScreenCommand {
   private Optional<Integer> show(
       Opening opening, Theme theme, Ahead<BankSource.Loaded> loading) throws IOException {
     Settings settings = SettingsFile.in(surroundings).read();
-    Optional<FullScreen> screen =
-        FullScreen.takeOver(
-            new FileInputStream(FileDescriptor.in),
-            new FileOutputStream(FileDescriptor.out),
-            surroundings.characters(),
-            new FullScreen.Manner(theme, settings.holdMillis(), settings.bounceMillis()));
-    if (screen.isEmpty()) {
-      return lineByLine(FaceChoice.noSetUp());
-    }
     Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
     Supplier<Bank> bank = () -> loading.get().bank().orElseThrow();
     try (ScreenSession session =
         new ScreenSession(surroundings, cases, wanted.bank, bank, glyphs)) {
-      opening.on(session);
+      Optional<Integer> ended = opening.on(session);
+      if (ended.isPresent()) {
+        return ended;
+      }
+      Optional<FullScreen> screen =
+          FullScreen.takeOver(
+              new FileInputStream(FileDescriptor.in),
+              new FileOutputStream(FileDescriptor.out),
+              surroundings.characters(),
+              new FullScreen.Manner(theme, settings.holdMillis(), settings.bounceMillis()));
+      if (screen.isEmpty()) {
+        return lineByLine(FaceChoice.noSetUp());
+      }
       screen.get().show(session.face());
       return Optional.of(session.finish());
     }

@@ -41,6 +41,11 @@ final class ScreenSession implements AutoCloseable {
     return this;
   }
 
+  /** Which characters are shown. */
+  Glyphs glyphs() {
+    return glyphs;
+  }
+
   /** The cases the face sees. */
   ScreenCases book() {
     return book;

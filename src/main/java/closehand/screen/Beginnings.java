@@ -71,8 +71,8 @@ final class Beginnings {
     how.add(Block.strong("How long may it take?")).gap();
     Provenance.By by = menu.by().orElse(Provenance.By.VOLUNTEER);
     int digit = 0;
-    for (Interview.Route route : Interview.Route.values()) {
-      how.offer(++digit, People.route(route), new Act.Run(new Effect.Begin(by, route)));
+    for (Interview.Route route : People.ROUTES) {
+      how.offer(++digit, People.route(route), new Act.Show(new SealScreen(by, route)));
     }
     return how.offer(BACK, "Back", new Act.Close()).build();
   }

@@ -65,7 +65,7 @@ class ScreenSessionTest {
   void aCaseIsBegunLeftAndGoneOnWith() throws IOException {
     String name;
     try (ScreenSession session = session()) {
-      type(session, "131");
+      type(session, "1312");
       assertTrue(seen(session).contains("This case is called"), seen(session));
       type(session, "1");
       assertTrue(seen(session).contains("Are you happy to start?"), seen(session));
@@ -103,6 +103,21 @@ class ScreenSessionTest {
       assertEquals(ExitCode.DONE, session.finish());
     }
     assertFalse(home.resolve("cases").toFile().exists());
+  }
+
+  @Test
+  void aSealedCaseShowsItsWordsAndOpensInNoOtherWayFromTheScreen() throws IOException {
+    try (ScreenSession session = session()) {
+      type(session, "1311");
+      assertTrue(seen(session).contains("The passphrase of this case:"), seen(session));
+      type(session, "11q1");
+      assertEquals(ExitCode.DONE, session.finish());
+    }
+    try (ScreenSession session = session()) {
+      type(session, "21");
+      assertTrue(seen(session).contains("closehand interview"), seen(session));
+      assertEquals(Optional.empty(), session.face().interview());
+    }
   }
 
   @Test

@@ -48,6 +48,7 @@ final class Scenes {
         new Scene("cases", "start", "2"),
         new Scene("who-asks", "start", "1"),
         new Scene("how-long", "start", "13"),
+        new Scene("seal", "start", "131"),
         new Scene("before-we-begin", "told", ""),
         new Scene("question-first", "begun", ""),
         new Scene("question", "0 CON-03", ""),
