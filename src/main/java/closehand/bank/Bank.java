@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param games game profiles
  * @param cautions cautions and their words
  * @param sources what the content rests on
+ * @param planFigures what a control plan is weighed with; a bank without it makes no plans
  * @param fingerprint a hash of the files it was read from
  */
 public record Bank(
@@ -30,6 +31,7 @@ public record Bank(
     List<GameProfile> games,
     List<Caution> cautions,
     List<Source> sources,
+    Optional<PlanFigures> planFigures,
     String fingerprint) {
   public Bank {
     terms = List.copyOf(terms);
@@ -41,6 +43,34 @@ public record Bank(
     games = List.copyOf(games);
     cautions = List.copyOf(cautions);
     sources = List.copyOf(sources);
+  }
+
+  /** A bank that makes no control plans. */
+  public Bank(
+      Questionnaire questionnaire,
+      List<Term> terms,
+      List<Rule> rules,
+      Map<String, String> themes,
+      List<Approach> approaches,
+      List<Approach.CostClass> costClasses,
+      List<Approach.Mix> mixes,
+      List<GameProfile> games,
+      List<Caution> cautions,
+      List<Source> sources,
+      String fingerprint) {
+    this(
+        questionnaire,
+        terms,
+        rules,
+        themes,
+        approaches,
+        costClasses,
+        mixes,
+        games,
+        cautions,
+        sources,
+        Optional.empty(),
+        fingerprint);
   }
 
   /** How many games an interview can hold. */

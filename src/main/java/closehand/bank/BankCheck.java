@@ -28,6 +28,7 @@ public final class BankCheck {
     new TermCheck(bank, kinds, problems).check();
     new RuleCheck(bank, kinds, doubt, problems).check();
     new CatalogueCheck(bank, doubt, problems).check();
+    PlanFiguresCheck.check(bank, doubt, problems);
     return problems.stream().distinct().toList();
   }
 }

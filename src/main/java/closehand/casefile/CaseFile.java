@@ -17,7 +17,10 @@ import java.util.Optional;
  * @param key what it was sealed with, if it was
  */
 public record CaseFile(
-    Path path, CaseDocument document, List<String> dropped, List<Problem> warnings,
+    Path path,
+    CaseDocument document,
+    List<String> dropped,
+    List<Problem> warnings,
     Optional<SealKey> key) {
   public CaseFile {
     dropped = List.copyOf(dropped);

@@ -76,7 +76,9 @@ public final class CaseStore {
     return folder.resolve(name + SEALED_END);
   }
 
-  /** Where the case with this name lies, sealed or not; the place of a clear one if it is not there. */
+  /**
+   * Where the case with this name lies, sealed or not; the place of a clear one if it is not there.
+   */
   public Path where(String name) throws IOException {
     Path sealed = sealedPath(name);
     return disk.names(folder).contains(name + SEALED_END) ? sealed : path(name);
@@ -117,8 +119,7 @@ public final class CaseStore {
     byte[] clear = CaseWriter.write(document, questionnaire).getBytes(StandardCharsets.UTF_8);
     disk.createFolder(folder);
     replacement(name)
-        .put(
-            key.map(k -> Seal.seal(clear, k)).orElse(clear), target, Optional.of(previous(name)));
+        .put(key.map(k -> Seal.seal(clear, k)).orElse(clear), target, Optional.of(previous(name)));
   }
 
   /**
@@ -251,8 +252,7 @@ public final class CaseStore {
     return Optional.empty();
   }
 
-  private Opened read(
-      Path file, byte[] bytes, Questionnaire questionnaire, Optional<SealKey> key)
+  private Opened read(Path file, byte[] bytes, Questionnaire questionnaire, Optional<SealKey> key)
       throws IOException {
     List<Problem> problems = new ArrayList<>();
     Optional<CaseReader.Result> result =

@@ -19,10 +19,10 @@ public final class Passphrase {
 
   /** Made-up words that mean something after all, or sound as if they did. */
   private static final Set<String> NOT_THESE =
-      Set.of("moron", "retar", "demon", "dimon", "devil", "hivon", "hivel", "hivar", "hivim",
-          "hivok", "semon", "nabob", "saton", "sadim", "sadon", "homon", "homel", "homar", "homok",
-          "homim", "faton", "fatel", "fatar", "fatim", "fatok", "titon", "titel", "titar", "titim",
-          "titok");
+      Set.of(
+          "moron", "retar", "demon", "dimon", "devil", "hivon", "hivel", "hivar", "hivim", "hivok",
+          "semon", "nabob", "saton", "sadim", "sadon", "homon", "homel", "homar", "homok", "homim",
+          "faton", "fatel", "fatar", "fatim", "fatok", "titon", "titel", "titar", "titim", "titok");
 
   private static final List<String> LIST = list();
 

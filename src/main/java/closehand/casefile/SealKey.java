@@ -12,9 +12,9 @@ import org.bouncycastle.openpgp.operator.jcajce.JcePBEDataDecryptorFactoryBuilde
 /**
  * The key a passphrase gives together with a salt.
  *
- * <p>Making it is slow on purpose, for whoever guesses passphrases, so it is made once a sitting and
- * used for every save. OpenPGP begins each message with random bytes of its own, so using a key for
- * several messages is what the format is made for (RFC 4880, sections 3.7.1.3 and 5.13).
+ * <p>Making it is slow on purpose, for whoever guesses passphrases, so it is made once a sitting
+ * and used for every save. OpenPGP begins each message with random bytes of its own, so using a key
+ * for several messages is what the format is made for (RFC 4880, sections 3.7.1.3 and 5.13).
  */
 public final class SealKey {
   /** The highest count that the format has: 65 011 712 bytes hashed (RFC 4880, 3.7.1.3). */

@@ -2,10 +2,12 @@ package closehand.cli;
 
 import closehand.bank.Bank;
 import closehand.bank.FlatValue;
+import closehand.bank.GameProfile;
 import closehand.bank.Problem;
 import closehand.interview.Answers;
 import closehand.interview.FlatAnswers;
 import closehand.json.FlatReader;
+import closehand.json.GameChangesReader;
 import closehand.json.JsonReader;
 import closehand.json.JsonValue;
 import closehand.rules.GameActions;
@@ -24,15 +26,24 @@ import java.util.Optional;
 final class AnswersSource {
   private AnswersSource() {}
 
-  /** What came of reading. */
-  record Loaded(Optional<Answers> answers, List<Problem> problems) {}
+  /**
+   * What came of reading.
+   *
+   * @param profiles profiles of games whose actions the file changes, by slot from 1
+   */
+  record Loaded(
+      Optional<Answers> answers, Map<Integer, GameProfile> profiles, List<Problem> problems) {}
 
   /**
    * What stands in a file, before anybody knows the questions.
    *
    * @param values fact id to value; nothing when the file is no JSON
+   * @param games games whose actions the file changes; nothing when the file is no JSON
    */
-  record Read(Optional<Map<String, FlatValue>> values, List<Problem> problems) {}
+  record Read(
+      Optional<Map<String, FlatValue>> values,
+      Optional<GameChangesReader.Written> games,
+      List<Problem> problems) {}
 
   /** Reads the file, or standard input for {@code -}. */
   static Read read(String file, InputStream input) throws IOException {
@@ -41,32 +52,48 @@ final class AnswersSource {
     List<Problem> problems = new ArrayList<>();
     Optional<JsonValue> document =
         JsonReader.read(standard ? "standard input" : file, bytes, problems);
-    return new Read(document.map(d -> FlatReader.read(d, problems)), problems);
+    Optional<GameChangesReader.Written> games = document.map(GameChangesReader::split);
+    return new Read(games.map(g -> FlatReader.read(g.rest(), problems)), games, problems);
   }
 
   /** Matches what was read with the questions; no answers when anything in it is wrong. */
   static Loaded match(Bank bank, Read read) {
     List<Problem> problems = new ArrayList<>(read.problems());
     if (read.values().isEmpty()) {
-      return new Loaded(Optional.empty(), problems);
+      return new Loaded(Optional.empty(), Map.of(), problems);
     }
     Map<String, FlatValue> values = new LinkedHashMap<>(read.values().get());
     Optional.ofNullable(values.remove(FlatAnswers.CLEARED))
         .ifPresent(v -> problems.add(lowering(v)));
     FlatAnswers flat = FlatAnswers.of(bank, values);
     problems.addAll(flat.problems());
-    problems.addAll(actions(bank, flat.answers(), values));
+    Map<Integer, GameProfile> profiles =
+        read.games().map(g -> GameChangesReader.profiles(bank, g, problems)).orElse(Map.of());
+    problems.addAll(actions(bank, flat.answers(), values, profiles));
     return new Loaded(
         Problem.anyError(problems) ? Optional.empty() : Optional.of(flat.answers()),
+        profiles,
         Problem.inLineOrder(problems));
   }
 
   /** Lists of actions may only name actions of their game. */
-  private static List<Problem> actions(Bank bank, Answers answers, Map<String, FlatValue> values) {
+  private static List<Problem> actions(
+      Bank bank,
+      Answers answers,
+      Map<String, FlatValue> values,
+      Map<Integer, GameProfile> profiles) {
     List<Problem> problems = new ArrayList<>();
     values.forEach(
         (fact, value) -> {
-          Map<String, String> known = GameActions.of(bank, answers, fact);
+          Map<String, String> known = new LinkedHashMap<>(GameActions.of(bank, answers, fact));
+          if (!known.isEmpty()) {
+            profiles.forEach(
+                (slot, profile) -> {
+                  if (fact.startsWith("games." + slot + ".")) {
+                    profile.actions().forEach(a -> known.put(a.id(), a.name()));
+                  }
+                });
+          }
           if (!known.isEmpty()
               && value instanceof FlatValue.Texts list
               && !known.keySet().containsAll(list.values())) {

@@ -10,6 +10,8 @@ import closehand.report.Clean;
 import closehand.report.Consultation;
 import closehand.report.Desk;
 import closehand.report.Glyphs;
+import closehand.report.NextStep;
+import closehand.report.NextText;
 import closehand.report.PlayerPage;
 import closehand.report.QuietLine;
 import closehand.report.StopNotice;
@@ -19,10 +21,13 @@ import closehand.rules.Advice;
 import closehand.rules.GameActions;
 import closehand.rules.Holds;
 import closehand.rules.Warning;
+import closehand.rules.next.Asking;
+import closehand.rules.next.Proposal;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the line face sees of the program: advice in words, saving, the page. */
 final class CaseDesk implements Desk {
@@ -143,6 +148,12 @@ final class CaseDesk implements Desk {
   @Override
   public List<String> explain(Interview interview, String name) {
     return lines(new Explaining(pages, glyphs).text(interview.answers(), name, false));
+  }
+
+  @Override
+  public Optional<NextStep> next(Interview interview) {
+    Proposal proposal = Asking.next(pages.rules(), interview);
+    return Optional.of(NextText.of(proposal, pages.bank(), glyphs));
   }
 
   @Override

@@ -8,6 +8,7 @@ import closehand.interview.Interview;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Loads the bank, then the answers of a case or of a file, and says what is wrong with either. */
@@ -64,11 +65,14 @@ final class CaseLoading {
       return refuse(answers.problems());
     }
     Commands.report(answers.problems(), surroundings);
-    return Optional.of(new Case(answers.answers().get(), "", Optional.empty(), Optional.empty()));
+    return Optional.of(
+        new Case(
+            answers.answers().get(), "", Optional.empty(), Optional.empty(), answers.profiles()));
   }
 
   private Optional<Case> saved(Bank bank, String name) throws IOException {
-    CaseStore.Opened opened = Cases.in(source.home(), surroundings).open(name, bank, surroundings.passphrases());
+    CaseStore.Opened opened =
+        Cases.in(source.home(), surroundings).open(name, bank, surroundings.passphrases());
     if (opened instanceof CaseStore.Opened.Refused refused) {
       Optional<Case> nothing = refuse(refused.problems());
       exitCode = Commands.missing(refused.problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA;
@@ -77,7 +81,13 @@ final class CaseLoading {
     CaseFile file = ((CaseStore.Opened.Case) opened).file();
     Commands.report(file.warnings(), surroundings);
     Interview interview = file.saved().open(bank.questionnaire());
-    return Optional.of(new Case(interview.answers(), file.saved().name(), Optional.of(interview), Optional.of(file.document())));
+    return Optional.of(
+        new Case(
+            interview.answers(),
+            file.saved().name(),
+            Optional.of(interview),
+            Optional.of(file.document()),
+            Map.of()));
   }
 
   private Optional<Case> refuse(List<Problem> problems) {

@@ -109,8 +109,7 @@ final class CaseOpening {
   }
 
   /** The name under which a case is kept here; nothing if there is no such case. */
-  private Optional<String> nameHere(String nameOrFile, OnceAsked passphrases)
-      throws IOException {
+  private Optional<String> nameHere(String nameOrFile, OnceAsked passphrases) throws IOException {
     if (CaseName.isLawful(nameOrFile)) {
       return Optional.of(nameOrFile).filter(cases.store().names()::contains);
     }
@@ -128,7 +127,10 @@ final class CaseOpening {
   }
 
   private Outcome again(
-      String nameOrFile, Optional<String> name, CaseLock.Taking taking, OnceAsked passphrases,
+      String nameOrFile,
+      Optional<String> name,
+      CaseLock.Taking taking,
+      OnceAsked passphrases,
       boolean reviewWanted)
       throws IOException {
     CaseStore.Opened opened = cases.open(nameOrFile, bank, passphrases);
@@ -163,8 +165,7 @@ final class CaseOpening {
       recovery.sayDropped(file);
       cases.store().keepAsItWas(saved.name(), file.path());
     }
-    Interview resumed =
-        interview.after(review ? new Message.Review() : new Message.Resume());
+    Interview resumed = interview.after(review ? new Message.Review() : new Message.Resume());
     CaseDocument document = file.document().named(name.orElse(saved.name()));
     StoredCase kept = kept(taking, document, resumed, file.key());
     if (review) {

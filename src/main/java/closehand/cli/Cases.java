@@ -45,8 +45,7 @@ final class Cases {
   }
 
   /** Opens a case by its name, or by its file where that is no name. */
-  CaseStore.Opened open(String nameOrFile, Bank bank, Passphrases passphrases)
-      throws IOException {
+  CaseStore.Opened open(String nameOrFile, Bank bank, Passphrases passphrases) throws IOException {
     return CaseName.isLawful(nameOrFile)
         ? store.open(nameOrFile, bank.questionnaire(), passphrases)
         : store.open(Path.of(nameOrFile), bank.questionnaire(), passphrases);

@@ -117,6 +117,7 @@ final class Commands {
         InterviewOptions.class,
         AdviseOptions.class,
         SummaryOptions.class,
+        PlanOptions.class,
         WhyOptions.class,
         CheckOptions.class,
         ExportOptions.class,

@@ -42,9 +42,7 @@ final class ExportOptions extends Subcommand {
   @Override
   int run(Surroundings surroundings) throws IOException {
     AnswersOption source =
-        AnswersOption.of(
-            Optional.of(caseName), Optional.empty(), Optional.ofNullable(home));
-    return new ExportCommand(surroundings, bank, source)
-        .run(form, share, Optional.ofNullable(out));
+        AnswersOption.of(Optional.of(caseName), Optional.empty(), Optional.ofNullable(home));
+    return new ExportCommand(surroundings, bank, source).run(form, share, Optional.ofNullable(out));
   }
 }

@@ -35,7 +35,7 @@ final class InterviewOptions extends Subcommand {
   @Option(
       names = "--route",
       paramLabel = "ROUTE",
-      description = "core (the short interview) or full.")
+      description = "core (the short interview), full, or brief (only what tells most).")
   private @Nullable String route;
 
   @Option(

@@ -134,8 +134,8 @@ final class Leaving {
 
   private void pages(Interview interview, String name) {
     PageFiles files = kept.pages();
-    boolean clinician = Sharing.CLINICIAN.agreed(interview.answers())
-            || Sharing.TEAM.agreed(interview.answers());
+    boolean clinician =
+        Sharing.CLINICIAN.agreed(interview.answers()) || Sharing.TEAM.agreed(interview.answers());
     try {
       String today = surroundings.today();
       files.write(

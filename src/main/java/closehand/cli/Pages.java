@@ -1,11 +1,13 @@
 package closehand.cli;
 
 import closehand.bank.Bank;
+import closehand.bank.GameProfile;
 import closehand.interview.Answers;
 import closehand.interview.CaseRecord;
 import closehand.interview.Interview;
 import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
+import closehand.plan.Planning;
 import closehand.report.Change;
 import closehand.report.PageInput;
 import closehand.report.Since;
@@ -55,6 +57,11 @@ final class Pages {
       games.forEach(g -> byGame.put(g, rules().advise(answers, g)));
     }
     return byGame;
+  }
+
+  /** What plans are made with; empty while suggestions are withheld. */
+  static Optional<Planning> planning(PageInput input, Map<Integer, GameProfile> profiles) {
+    return Planning.of(input.bank(), input.answers(), input.together(), input.byGame(), profiles);
   }
 
   /** Everything a page needs, for a case. */

@@ -24,7 +24,9 @@ final class SealOffer {
     String where = Words.clean(folder.toString());
     if (console.scripted()) {
       console.say(
-          "Everything is kept in " + where + " on this machine, readable by you alone, not sealed.");
+          "Everything is kept in "
+              + where
+              + " on this machine, readable by you alone, not sealed.");
       return;
     }
     Optional<char[]> passphrase = passphrase();
@@ -85,7 +87,8 @@ final class SealOffer {
     while (true) {
       Optional<char[]> first =
           secrets
-              .read("Your passphrase, at least " + Passphrase.SHORTEST + " characters (not shown): ")
+              .read(
+                  "Your passphrase, at least " + Passphrase.SHORTEST + " characters (not shown): ")
               .map(Passphrase::kept);
       if (first.isEmpty()) {
         console.say("Nothing was typed.");

@@ -4,8 +4,9 @@ import java.io.Console;
 import java.util.Optional;
 
 /**
- * Reads a secret that is typed at the terminal and not shown. A secret never comes from an argument,
- * a variable of the environment or a file: those are seen by others or kept by the system.
+ * Reads a secret that is typed at the terminal and not shown. A secret never comes from an
+ * argument, a variable of the environment or a file: those are seen by others or kept by the
+ * system.
  */
 @FunctionalInterface
 interface Secrets {

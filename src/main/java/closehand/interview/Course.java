@@ -99,6 +99,33 @@ final class Course {
     goTo(Optional.of(target));
   }
 
+  /** The first of these that is open and wanted. */
+  Optional<Outline.Place> wanted(List<Outline.Place> fields) {
+    Walk walk = walk();
+    return fields.stream().filter(walk::isWanted).findFirst();
+  }
+
+  /**
+   * Goes to a proposed field in place of the next in order, as if nothing had been said of that
+   * one; false while questions are asked again. A check before tasks that has not begun is dropped.
+   */
+  boolean steer(Outline.Place target) {
+    boolean notBegun =
+        checks().stage() == Checks.Stage.BEFORE_TASKS
+            && checks().queue().size() == walk().askedAgain().size();
+    if (!checks().queue().isEmpty() && !notBegun) {
+      return false;
+    }
+    if (notBegun && checks().then().equals(Optional.of(target.fact()))) {
+      return true;
+    }
+    if (notBegun) {
+      now = now.with(checks().drop());
+    }
+    goTo(Optional.of(target));
+    return true;
+  }
+
   /** Goes to the field shown before; false when there is none. */
   boolean back() {
     List<String> trail = new ArrayList<>(now.sitting().trail());

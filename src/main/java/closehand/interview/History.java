@@ -95,13 +95,11 @@ public final class History {
     boolean asked =
         events.stream()
             .map(Event::subject)
-            .anyMatch(
-                s -> s.equals(WellKnown.REVIEW_AFTER) || s.equals(WellKnown.REVIEW_CHANGED));
+            .anyMatch(s -> s.equals(WellKnown.REVIEW_AFTER) || s.equals(WellKnown.REVIEW_CHANGED));
     if (asked) {
       Review.expiry(after.answers())
           .ifPresent(
-              why ->
-                  add(Event.What.PLAN_EXPIRED, "", Optional.empty(), Optional.empty(), why));
+              why -> add(Event.What.PLAN_EXPIRED, "", Optional.empty(), Optional.empty(), why));
     }
   }
 

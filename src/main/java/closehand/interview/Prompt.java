@@ -70,13 +70,20 @@ public record Prompt(
         question,
         field,
         fields.indexOf(place) <= 0,
-        Progress.of(interview).position(place),
+        position(interview, place),
         onCall ? question.remoteText().orElse(question.text()) : question.text(),
         onCall ? field.remoteLabel().orElse(field.label()) : field.label(),
         howToSee(question, mode),
         again(interview.sitting().checks(), place.fact()),
         Optional.ofNullable(interview.answers().byFact().get(place.fact())),
         line(fields, place, walk));
+  }
+
+  private static String position(Interview interview, Outline.Place place) {
+    Progress progress = Progress.of(interview);
+    return interview.route() == Interview.Route.BRIEF
+        ? progress.positionByTelling(place)
+        : progress.position(place);
   }
 
   private static Optional<String> mode(Answers answers) {
@@ -110,8 +117,7 @@ public record Prompt(
     return switch (checks.stage()) {
       case BEFORE_TASKS -> Again.BEFORE_TASKS;
       case AFTER_TASKS -> Again.AFTER_TASKS;
-      case AFTER_BREAK ->
-          fact.equals(WellKnown.CONSENT_STATE) ? Again.AFTER_BREAK : Again.REVIEW;
+      case AFTER_BREAK -> fact.equals(WellKnown.CONSENT_STATE) ? Again.AFTER_BREAK : Again.REVIEW;
       case TALK, TASKS -> Again.NO;
     };
   }

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/** What is asked again when a case is reviewed, and what the answers mean for what was suggested. */
+/**
+ * What is asked again when a case is reviewed, and what the answers mean for what was suggested.
+ */
 public final class Review {
   private Review() {}
 

@@ -6,6 +6,7 @@ import closehand.bank.Catalogue;
 import closehand.bank.Caution;
 import closehand.bank.Field;
 import closehand.bank.GameProfile;
+import closehand.bank.PlanFigures;
 import closehand.bank.Problem;
 import closehand.bank.Questionnaire;
 import closehand.bank.Rule;
@@ -30,6 +31,7 @@ import java.util.zip.CRC32;
  */
 public final class BankReader {
   private static final String QUESTIONNAIRE = "questionnaire.json";
+  private static final String PLAN_FIGURES = "control-plan.json";
   private static final Questionnaire NO_QUESTIONS =
       new Questionnaire("", "", "", List.of(), Map.of());
 
@@ -124,6 +126,7 @@ public final class BankReader {
     losses.of(Catalogue.CAUTIONS, display("cautions.json"), cautions.stream().map(Caution::code));
     List<Source> sources = fixed("sources").map(texts::sources).orElse(List.of());
     losses.of(Catalogue.SOURCES, display("sources.json"), sources.stream().map(Source::id));
+    Optional<PlanFigures> figures = planFigures();
     return new Bank(
         questionnaire(ahead.map(QuestionnaireAhead::join)),
         terms,
@@ -135,6 +138,7 @@ public final class BankReader {
         games,
         cautions,
         sources,
+        figures,
         Long.toHexString(hash.getValue()));
   }
 
@@ -151,6 +155,16 @@ public final class BankReader {
         questions,
         questionnaire.questions().stream().flatMap(q -> q.fields().stream()).map(Field::fact));
     return questionnaire;
+  }
+
+  /** A bank may do without: it then makes no plans. */
+  private Optional<PlanFigures> planFigures() throws IOException {
+    if (files.bytes(PLAN_FIGURES).isEmpty()) {
+      return Optional.empty();
+    }
+    return document(PLAN_FIGURES, "")
+        .flatMap(d -> ObjectReading.of(d, problems))
+        .map(new PlanFiguresReader(problems)::read);
   }
 
   private static List<String> names(List<GameProfile> games) {

@@ -74,8 +74,7 @@ public final class SinceReview {
   private List<String> changes() {
     Map<String, Difference> differences = new LinkedHashMap<>();
     for (Event event : sinceReview()) {
-      boolean answered =
-          event.what() == Event.What.ANSWERED || event.what() == Event.What.CHANGED;
+      boolean answered = event.what() == Event.What.ANSWERED || event.what() == Event.What.CHANGED;
       if (answered && isNews(event.subject())) {
         differences.merge(
             event.subject(),

@@ -76,7 +76,8 @@ class CaseStoreTest {
 
   /** The previous content, opened as a file; beside the case itself it goes by another name. */
   private SavedCase previous() throws IOException {
-    return opened(store().open(store().previous("heron-oak"), FORM, Passphrases.NONE)).named("heron-oak");
+    return opened(store().open(store().previous("heron-oak"), FORM, Passphrases.NONE))
+        .named("heron-oak");
   }
 
   private static SavedCase opened(CaseStore.Opened opened) {
@@ -90,7 +91,8 @@ class CaseStoreTest {
   @Test
   void whatIsSavedComesBack() throws IOException {
     store().save(doc("race with friends"), FORM, CLEAR);
-    assertEquals(with("race with friends"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
+    assertEquals(
+        with("race with friends"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
     store().save(doc("build a city"), FORM, CLEAR);
     assertEquals(with("build a city"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
     assertEquals(List.of("heron-oak.json", "heron-oak.previous"), sorted(folder()));
@@ -288,8 +290,7 @@ class CaseStoreTest {
     }
     assertEquals(List.of("heron-oak"), store().names());
     assertEquals(with("secretive too"), unsealed(store().where("heron-oak")));
-    assertEquals(
-        with("secretive"), unsealed(store().previous("heron-oak")).named("heron-oak"));
+    assertEquals(with("secretive"), unsealed(store().previous("heron-oak")).named("heron-oak"));
     assertEquals("sealed", refusal(store().open("heron-oak", FORM, Passphrases.NONE)));
     List<Integer> attempts = new ArrayList<>();
     Passphrases wrong =
@@ -350,7 +351,8 @@ class CaseStoreTest {
     Path foreign = Files.copy(mine, temp.resolve("heron-oak.json"));
     assertEquals("heron-oak-2", file(store().open(foreign, FORM, Passphrases.NONE)).saved().name());
     Files.writeString(foreign, Files.readString(mine).replace("heron-oak", "../../x"));
-    assertTrue(CaseName.isLawful(file(store().open(foreign, FORM, Passphrases.NONE)).saved().name()));
+    assertTrue(
+        CaseName.isLawful(file(store().open(foreign, FORM, Passphrases.NONE)).saved().name()));
     store().delete("heron-oak");
     Files.writeString(foreign, Files.readString(folder().resolve("wren-elm.json")));
     assertEquals("heron-oak", file(store().open(foreign, FORM, Passphrases.NONE)).saved().name());

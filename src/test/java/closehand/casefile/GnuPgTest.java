@@ -40,8 +40,7 @@ class GnuPgTest {
     Path home = temp.resolve("gnupg");
     if (!Files.exists(home)) {
       Files.createDirectory(
-          home,
-          PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
+          home, PosixFilePermissions.asFileAttribute(PosixFilePermissions.fromString("rwx------")));
     }
     List<String> command = new ArrayList<>(List.of("gpg", "--homedir", home.toString()));
     command.addAll(List.of("--batch", "--yes", "--no-tty", "--pinentry-mode", "loopback"));
@@ -75,14 +74,21 @@ class GnuPgTest {
       Path sealed = temp.resolve("sealed" + form);
       int code =
           run(
-              "--passphrase-file", words(WORDS).toString(),
-              "--cipher-algo", "AES256",
-              "--s2k-mode", "3",
-              "--s2k-digest-algo", "SHA256",
-              "--s2k-count", "65011712",
+              "--passphrase-file",
+              words(WORDS).toString(),
+              "--cipher-algo",
+              "AES256",
+              "--s2k-mode",
+              "3",
+              "--s2k-digest-algo",
+              "SHA256",
+              "--s2k-count",
+              "65011712",
               form,
-              "--output", sealed.toString(),
-              "--symmetric", clear.toString());
+              "--output",
+              sealed.toString(),
+              "--symmetric",
+              clear.toString());
       assertEquals(0, code, Files.readString(temp.resolve("complained")));
       byte[] bytes = Files.readAllBytes(sealed);
       assertArrayEquals(CLEAR, Seal.open(bytes, WORDS.toCharArray()).clear(), form);

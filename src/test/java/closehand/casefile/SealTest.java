@@ -23,11 +23,11 @@ import org.bouncycastle.openpgp.PGPEncryptedDataGenerator;
 import org.bouncycastle.openpgp.PGPException;
 import org.bouncycastle.openpgp.PGPLiteralData;
 import org.bouncycastle.openpgp.PGPLiteralDataGenerator;
-import org.bouncycastle.openpgp.operator.PGPDigestCalculator;
 import org.bouncycastle.openpgp.operator.PBEKeyEncryptionMethodGenerator;
-import org.bouncycastle.openpgp.operator.bc.BcPGPDigestCalculatorProvider;
+import org.bouncycastle.openpgp.operator.PGPDigestCalculator;
 import org.bouncycastle.openpgp.operator.bc.BcPBEKeyEncryptionMethodGenerator;
 import org.bouncycastle.openpgp.operator.bc.BcPGPDataEncryptorBuilder;
+import org.bouncycastle.openpgp.operator.bc.BcPGPDigestCalculatorProvider;
 import org.junit.jupiter.api.Test;
 
 /** What is sealed opens with its passphrase, unchanged, and in no other way. */
@@ -92,8 +92,7 @@ class SealTest {
       }
     }
     String mailed = new String(sealed, StandardCharsets.US_ASCII).replace("\n", "\r\n") + "\r\n";
-    assertArrayEquals(
-        CLEAR, Seal.open(mailed.getBytes(StandardCharsets.US_ASCII), WORDS).clear());
+    assertArrayEquals(CLEAR, Seal.open(mailed.getBytes(StandardCharsets.US_ASCII), WORDS).clear());
   }
 
   private static boolean opensAsArmour(byte[] text) {
@@ -201,8 +200,7 @@ class SealTest {
   }
 
   private static PBEKeyEncryptionMethodGenerator method(int hash, int count) throws PGPException {
-    PGPDigestCalculator digest =
-        new BcPGPDigestCalculatorProvider().get(hash);
+    PGPDigestCalculator digest = new BcPGPDigestCalculatorProvider().get(hash);
     return new BcPBEKeyEncryptionMethodGenerator(WORDS, digest, count);
   }
 
@@ -220,8 +218,7 @@ class SealTest {
     refused(other(SymmetricKeyAlgorithmTags.TRIPLE_DES, true, method(sha256, 96), inside), WORDS);
     refused(other(SymmetricKeyAlgorithmTags.AES_128, true, method(sha256, 96), inside), WORDS);
     S2K.Argon2Params memory = S2K.Argon2Params.memoryConstrainedParameters();
-    refused(
-        other(aes, true, new BcPBEKeyEncryptionMethodGenerator(WORDS, memory), inside), WORDS);
+    refused(other(aes, true, new BcPBEKeyEncryptionMethodGenerator(WORDS, memory), inside), WORDS);
     refused(other(aes, true, method(sha256, 96), "{}".getBytes(StandardCharsets.UTF_8)), WORDS);
     refused(inside, WORDS);
   }

@@ -91,8 +91,7 @@ class HandingOverTest {
             "",
             with("unlock", name, "--out", copy.toString()));
     assertEquals(ExitCode.BAD_DATA, wrong.code());
-    World right =
-        World.typed(List.of(own), "", with("unlock", name, "--out", copy.toString()));
+    World right = World.typed(List.of(own), "", with("unlock", name, "--out", copy.toString()));
     assertEquals(ExitCode.DONE, right.code(), right.error());
     assertTrue(Files.readString(copy).contains("\"consent.state\""));
     assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(copy)));

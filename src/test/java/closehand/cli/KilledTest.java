@@ -30,8 +30,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The program is killed at moments nobody chose. {@code -Dclosehand.kills=200} kills it that often;
- * a few times do for every build. Killing shows what a dying process leaves behind; what a power cut
- * leaves rests on the disk keeping what it was told to write.
+ * a few times do for every build. Killing shows what a dying process leaves behind; what a power
+ * cut leaves rests on the disk keeping what it was told to write.
  */
 class KilledTest {
   private static final int KILLS = Integer.getInteger("closehand.kills", 6);
@@ -133,8 +133,7 @@ class KilledTest {
       CaseLock.Taking taking = store.lock(name, new Holder("kit", 1, ""));
       assertInstanceOf(CaseLock.Taking.Taken.class, taking, which).lock().close();
       CaseStore.Opened opened =
-          store.open(
-              name, bank.questionnaire(), attempt -> Optional.of(OWN.toCharArray()));
+          store.open(name, bank.questionnaire(), attempt -> Optional.of(OWN.toCharArray()));
       CaseStore.Opened.Case found = assertInstanceOf(CaseStore.Opened.Case.class, opened, which);
       int kept = found.file().saved().answers().byFact().size();
       assertTrue(kept >= asked - 1, which + ": asked " + asked + ", kept " + kept);
@@ -156,10 +155,7 @@ class KilledTest {
       return List.of();
     }
     try (Stream<Path> files = Files.walk(folder)) {
-      return files
-          .filter(Files::isRegularFile)
-          .filter(f -> contains(f, word))
-          .toList();
+      return files.filter(Files::isRegularFile).filter(f -> contains(f, word)).toList();
     }
   }
 

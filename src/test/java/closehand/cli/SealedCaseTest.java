@@ -63,8 +63,7 @@ class SealedCaseTest {
     assertEquals(ExitCode.DONE, again.code(), again.error());
     assertTrue(again.error().contains("Wrong passphrase, or the file is damaged."));
     assertTrue(again.output().contains("flamingo"), again.output());
-    World page =
-        World.typed(List.of(words), "", "summary", name(), "--home", folder.toString());
+    World page = World.typed(List.of(words), "", "summary", name(), "--home", folder.toString());
     assertEquals(ExitCode.DONE, page.code(), page.error());
     World closed = World.run("", "summary", name(), "--home", folder.toString());
     assertEquals(ExitCode.BAD_DATA, closed.code());

@@ -47,8 +47,7 @@ class TroubledDiskTest {
     assertTrue(said.contains("CON-06."), "the interview goes on: " + said);
     assertTrue(said.contains("not saved. What now?"), said);
     String name = Cases.at(other).store().names().get(0);
-    World page =
-        World.run("", "export", name, "--to", "answers", "--home", other.toString());
+    World page = World.run("", "export", name, "--to", "answers", "--home", other.toString());
     assertTrue(page.output().contains("\"session.helperPresent\" : true"), page.output());
     try (Stream<Path> files = Files.list(other)) {
       assertFalse(files.anyMatch(f -> f.toString().endsWith(".lock")));
@@ -58,8 +57,7 @@ class TroubledDiskTest {
   @Test
   void leavingWithoutTheAnswersIsSaidTwice() throws IOException {
     World world =
-        World.typed(
-            "\n\n3\n1\n:q\n3\nno\n3\nlose\n", "interview", "--home", blocked().toString());
+        World.typed("\n\n3\n1\n:q\n3\nno\n3\nlose\n", "interview", "--home", blocked().toString());
     assertEquals(ExitCode.INPUT_OUTPUT, world.code());
     String said = flowing(world);
     assertTrue(said.contains("Type lose to leave all the same."), said);
@@ -106,8 +104,7 @@ class TroubledDiskTest {
     CaseStore store = new CaseStore(folder, new FullDisk(small));
     IOException full =
         org.junit.jupiter.api.Assertions.assertThrows(
-            IOException.class,
-            () -> store.putBeside(name, store.path(name), new byte[100]));
+            IOException.class, () -> store.putBeside(name, store.path(name), new byte[100]));
     assertTrue(Trouble.of(full, folder).endsWith("the disk is full."), full.getMessage());
     assertEquals(before, Files.readString(folder.resolve(name + ".json")));
     try (Stream<Path> files = Files.list(folder)) {

@@ -40,8 +40,7 @@ class BrokenCasesTest {
       byte[] file = frozen(1 + seed % CaseWriter.SCHEMA);
       byte[] damaged = new Mutation(seed).damage(file, frozen(CaseWriter.SCHEMA));
       List<Problem> problems = new ArrayList<>();
-      Optional<CaseReader.Result> result =
-          CaseReader.read("case.json", damaged, CORE, problems);
+      Optional<CaseReader.Result> result = CaseReader.read("case.json", damaged, CORE, problems);
       assertEquals(result.isEmpty(), Problem.anyError(problems), "seed " + seed);
       refused += result.isEmpty() ? 1 : 0;
       result.ifPresent(r -> opensAgain(r.document()));

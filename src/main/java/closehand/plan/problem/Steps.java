@@ -25,8 +25,8 @@ final class Steps {
         MOST,
         switch (kind) {
           case NEAR, APART -> Math.max(0, distance - 1);
-          case ABOVE -> Math.max(0, distance - 2) + 2 * (wrong(down) + off(right));
-          case LEFT -> Math.max(0, distance - 2) + 2 * (wrong(right) + off(down));
+          case ABOVE -> Math.max(0, distance - 2) + 2 * wrong(down) + off(right);
+          case LEFT -> Math.max(0, distance - 2) + 2 * wrong(right) + off(down);
         });
   }
 

@@ -1,0 +1,98 @@
+package closehand.plan;
+
+import closehand.bank.PlanFigures;
+import closehand.plan.demand.WantedAction;
+import closehand.plan.problem.Effort;
+import closehand.plan.problem.PairEffort;
+import closehand.plan.problem.Style;
+import closehand.plan.supply.BodyPart;
+import closehand.plan.supply.Factors;
+import closehand.plan.supply.SuppliedInput;
+import closehand.plan.supply.Supply;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * What each action costs on each input: importance times the product of factors, times presses and
+ * seconds held.
+ *
+ * <pre>
+ * points a minute = pointsPerPress v M n + pointsPerHeldSecond v M q
+ * </pre>
+ *
+ * <p>with n presses and q seconds a minute, v by importance and M the product of the factors; from
+ * the last-resort factor on it costs a multiple.
+ */
+final class Efforts {
+  private static final double OFTEN = 10;
+
+  private final PlanFigures.Effort figures;
+  private final Supply supply;
+
+  Efforts(PlanFigures figures, Supply supply) {
+    this.figures = figures.effort();
+    this.supply = supply;
+  }
+
+  /** The efforts of all pairs that the input could serve at all. */
+  List<PairEffort> pairs(List<WantedAction> actions, List<SuppliedInput> inputs) {
+    Set<String> layerButtons = new HashSet<>();
+    supply.layers().forEach(l -> layerButtons.add(l.button()));
+    List<PairEffort> pairs = new ArrayList<>();
+    for (WantedAction action : actions) {
+      for (SuppliedInput input : inputs) {
+        boolean serves =
+            input.can().contains(action.style())
+                || (action.toggleOffered() && input.can().contains(Style.TAP))
+                || layerButtons.contains(input.id());
+        if (serves) {
+          pairs.add(pair(action, input));
+        }
+      }
+    }
+    return pairs;
+  }
+
+  private PairEffort pair(WantedAction action, SuppliedInput input) {
+    double factor = factor(action, input).value();
+    double times = factor * (factor >= figures.lastResortFrom() ? figures.lastResortTimes() : 1);
+    double weight = figures.importanceTimes().get(action.importance()) * times;
+    double press =
+        weight
+            * (figures.pointsPerPress() + action.moveSeconds() * figures.pointsPerHeldSecond());
+    double hold = weight * figures.pointsPerHeldSecond();
+    int milliPress = (int) Math.min(Effort.MOST, Math.round(1000 * press));
+    int milliHold = (int) Math.min(Effort.MOST, Math.round(1000 * hold));
+    double beyond =
+        action.perMinute() * (press - milliPress / 1000.0)
+            + action.perMinute() * action.holdSeconds() * (hold - milliHold / 1000.0);
+    int extra = (int) Math.max(0, Math.min(1_000_000, Math.round(beyond)));
+    return new PairEffort(
+        action.id(), input.id(), new Effort(milliPress, milliHold), extra);
+  }
+
+  /** How hard this action is on this input, and by which rules. */
+  Factors.Factor factor(WantedAction action, SuppliedInput input) {
+    BodyPart part = supply.body().get(input.effector());
+    Set<String> uses = new HashSet<>(input.uses());
+    if (!action.pointed()) {
+      uses.remove("drag");
+    }
+    if (action.style() == Style.HOLD && !action.toggleOffered()) {
+      uses.add("hold");
+      if (action.longestHoldSeconds() >= figures.longHoldSeconds()) {
+        uses.add("longHold");
+      }
+    }
+    if (action.perMinute() > OFTEN && !action.style().isAxis()) {
+      uses.add("repeat");
+    }
+    if (supply.layers().stream().anyMatch(l -> l.button().equals(input.id()))) {
+      uses.add("layerHold");
+    }
+    boolean firm = part != null && part.firm();
+    return supply.factors().of(input.effector(), uses, input.ownFactor(), firm);
+  }
+}

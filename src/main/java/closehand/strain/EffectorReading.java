@@ -1,0 +1,92 @@
+package closehand.strain;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What one body part does in a plan.
+ *
+ * @param effector the body part
+ * @param uses the actions it works
+ * @param presses presses a minute and time held
+ * @param light the load light; outside where the presses cannot be
+ * @param index the strain index of all its presses; outside for parts that are no hand
+ * @param hold its longest hold beside the careful limit; outside where there is no curve
+ */
+public record EffectorReading(
+    String effector, List<Use> uses, LoadLight.Reading presses, Load light, Load index, Load hold) {
+  public EffectorReading {
+    uses = List.copyOf(uses);
+  }
+
+  /** Reads one body part; {@code uses} are all of it. */
+  static EffectorReading of(String effector, List<Use> uses, Body body, double hoursPerDay) {
+    List<Exertion> presses = new ArrayList<>(uses.size());
+    Exertion longest = null;
+    for (Use use : uses) {
+      Exertion press = use.exertion();
+      presses.add(press);
+      if (use.kind() == Use.Kind.HOLD
+          && (longest == null || Endurance.isNearerItsLimit(press, longest))) {
+        longest = press;
+      }
+    }
+    return new EffectorReading(
+        effector,
+        uses,
+        presses(uses, body.taps(effector)),
+        light(uses, body.taps(effector)),
+        CompositeStrain.of(presses, hoursPerDay),
+        longest == null
+            ? Load.outside(Method.ENDURANCE, Flag.NOTHING_TO_DO)
+            : Endurance.of(longest));
+  }
+
+  private static LoadLight.Reading presses(List<Use> uses, OptionalDouble taps) {
+    List<Exertion> all = new ArrayList<>(uses.size());
+    List<Exertion> holds = new ArrayList<>();
+    for (Use use : uses) {
+      all.add(use.exertion());
+      if (use.kind() == Use.Kind.HOLD) {
+        holds.add(use.exertion());
+      }
+    }
+    return LoadLight.reading(all, holds, taps);
+  }
+
+  /** Moving leaves room for pressing, so only presses and holds must fit into the minute. */
+  private static Load light(List<Use> uses, OptionalDouble taps) {
+    List<Exertion> pressed =
+        uses.stream().filter(u -> u.kind() != Use.Kind.MOVE).map(Use::exertion).toList();
+    return OneMinute.isImpossible(pressed)
+        ? Load.outside(Method.LOAD_LIGHT, Flag.MORE_THAN_A_MINUTE)
+        : LoadLight.of(presses(uses, taps));
+  }
+
+  /** Whether this part is red, or asked for more than can be. */
+  public boolean isRed() {
+    return light.figure().map(f -> f.band() == Band.UPPER).orElse(true);
+  }
+
+  /** How far it is towards its red line, 1 at the line; more than that where it cannot be. */
+  public double towardsRed() {
+    return light.amount().orElse(Double.POSITIVE_INFINITY);
+  }
+
+  /** The action whose absence would lighten this part most; empty for a part with no action. */
+  public Optional<Use> heaviestUse(Body body) {
+    return uses.stream()
+        .min(Comparator.<Use>comparingDouble(u -> without(u, body)).thenComparing(Use::action));
+  }
+
+  /** How far towards the red line the part would be without this action. */
+  public double without(Use one, Body body) {
+    List<Use> others = uses.stream().filter(u -> !u.equals(one)).toList();
+    return others.isEmpty()
+        ? 0
+        : light(others, body.taps(effector)).amount().orElse(Double.POSITIVE_INFINITY);
+  }
+}
