@@ -2,6 +2,7 @@ package closehand.casefile;
 
 import closehand.bank.Problem;
 import closehand.interview.SavedCase;
+import closehand.json.CaseDocument;
 import java.nio.file.Path;
 import java.util.List;
 
@@ -9,13 +10,19 @@ import java.util.List;
  * A case that was opened.
  *
  * @param path where it lies
- * @param saved what it holds
+ * @param document what it holds
  * @param dropped link ids of answers that do not fit the bank in use and were left out
  * @param warnings what somebody should look at
  */
-public record CaseFile(Path path, SavedCase saved, List<String> dropped, List<Problem> warnings) {
+public record CaseFile(
+    Path path, CaseDocument document, List<String> dropped, List<Problem> warnings) {
   public CaseFile {
     dropped = List.copyOf(dropped);
     warnings = List.copyOf(warnings);
+  }
+
+  /** The interview in it. */
+  public SavedCase saved() {
+    return document.saved();
   }
 }

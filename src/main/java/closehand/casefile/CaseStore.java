@@ -3,7 +3,7 @@ package closehand.casefile;
 import closehand.bank.Problem;
 import closehand.bank.Questionnaire;
 import closehand.bank.Where;
-import closehand.interview.SavedCase;
+import closehand.json.CaseDocument;
 import closehand.json.CaseReader;
 import closehand.json.CaseWriter;
 import closehand.json.JsonReader;
@@ -89,11 +89,12 @@ public final class CaseStore {
    *
    * @throws IOException if it is not saved; what was there before is then still there
    */
-  public void save(SavedCase saved, Questionnaire questionnaire) throws IOException {
-    Path target = path(saved.name());
-    byte[] bytes = CaseWriter.write(saved, questionnaire).getBytes(StandardCharsets.UTF_8);
+  public void save(CaseDocument document, Questionnaire questionnaire) throws IOException {
+    String name = document.saved().name();
+    Path target = path(name);
+    byte[] bytes = CaseWriter.write(document, questionnaire).getBytes(StandardCharsets.UTF_8);
     disk.createFolder(folder);
-    replacement(saved.name()).put(bytes, target, Optional.of(previous(saved.name())));
+    replacement(name).put(bytes, target, Optional.of(previous(name)));
   }
 
   /**
@@ -189,7 +190,7 @@ public final class CaseStore {
 
   private Opened opened(Path file, CaseReader.Result result, List<Problem> problems)
       throws IOException {
-    String inside = result.saved().name();
+    String inside = result.document().saved().name();
     String name = nameHere(file, inside);
     List<Problem> warnings = new ArrayList<>(problems);
     if (!name.equals(inside)) {
@@ -201,7 +202,7 @@ public final class CaseStore {
               ""));
     }
     return new Opened.Case(
-        new CaseFile(file, result.saved().named(name), result.dropped(), warnings));
+        new CaseFile(file, result.document().named(name), result.dropped(), warnings));
   }
 
   private static Opened refused(String file, String code, String what, String mend) {

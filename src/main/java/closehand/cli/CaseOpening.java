@@ -6,10 +6,12 @@ import closehand.casefile.CaseLock;
 import closehand.casefile.CaseName;
 import closehand.casefile.CaseStore;
 import closehand.casefile.Holder;
+import closehand.interview.CaseRecord;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
 import closehand.interview.SavedCase;
+import closehand.json.CaseDocument;
 import closehand.line.Console;
 import java.io.IOException;
 import java.util.Optional;
@@ -45,32 +47,45 @@ final class CaseOpening {
 
   /** A new case under a name that no other has. */
   Outcome.Ready fresh(Interview.Route route, Provenance.By asker) {
-    StoredCase kept = kept(surroundings.clock().millis());
+    Interview interview = Interview.begin(bank.questionnaire(), route, asker);
+    StoredCase kept = kept(interview);
     console.say(
         "This case is called " + kept.name() + ". No name or birth date is needed anywhere.");
     console.say(
         "Everything is kept in "
             + cases.folder()
             + " on this machine, readable by you alone, not encrypted.");
-    return new Outcome.Ready(kept, Interview.begin(bank.questionnaire(), route, asker));
+    return new Outcome.Ready(kept, interview);
   }
 
-  private StoredCase kept(long number) {
-    String started = Moment.now(surroundings.clock());
+  private StoredCase kept(Interview interview) {
+    long number = surroundings.clock().millis();
     String name = CaseName.of(number);
     try {
       for (int i = 0; i < CaseName.count(); i++) {
         name = cases.store().freshName(number + i);
         CaseLock.Taking taking = cases.store().lock(name, me);
         if (!(taking instanceof CaseLock.Taking.Held)) {
-          return new StoredCase(cases, bank, surroundings.clock(), name, started, taking);
+          return kept(taking, blank(name, interview), interview);
         }
       }
     } catch (IOException e) {
       console.say(Trouble.of(e, cases.folder()));
     }
-    return new StoredCase(
-        cases, bank, surroundings.clock(), name, started, new CaseLock.Taking.Unguarded());
+    return kept(new CaseLock.Taking.Unguarded(), blank(name, interview), interview);
+  }
+
+  private StoredCase kept(CaseLock.Taking lock, CaseDocument document, Interview interview) {
+    return new StoredCase(cases, bank, surroundings.clock(), lock, document, interview);
+  }
+
+  private CaseDocument blank(String name, Interview interview) {
+    SavedCase.BankStamp stamp = SavedCase.BankStamp.of(bank.questionnaire(), bank.fingerprint());
+    String now = Moment.now(surroundings.clock());
+    SavedCase saved = SavedCase.of(name, stamp, interview, now, now);
+    CaseRecord record =
+        CaseRecord.NONE.on(Optional.of(Days.keepUntil(surroundings.clock())), Optional.empty());
+    return CaseDocument.of(saved).with(saved, record);
   }
 
   /** A saved case, by its name or its file. */
@@ -135,10 +150,9 @@ final class CaseOpening {
       recovery.sayDropped(file);
       cases.store().keepAsItWas(saved.name(), file.path());
     }
-    StoredCase kept =
-        new StoredCase(
-            cases, bank, surroundings.clock(), name.orElse(saved.name()), saved.started(), taking);
-    return new Outcome.Ready(kept, interview.after(new Message.Resume()));
+    Interview resumed = interview.after(new Message.Resume());
+    CaseDocument document = file.document().named(name.orElse(saved.name()));
+    return new Outcome.Ready(kept(taking, document, resumed), resumed);
   }
 
   /** Shows a case without changing it. */

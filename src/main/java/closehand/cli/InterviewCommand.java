@@ -4,7 +4,6 @@ import closehand.bank.Bank;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
-import closehand.interview.Value;
 import closehand.line.LineFace;
 import closehand.line.Sitting;
 import closehand.report.Glyphs;
@@ -14,14 +13,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Optional;
 
 /** Holds an interview line by line, new or opened again, and keeps it after every answer. */
 final class InterviewCommand {
-  /** Who may see the answers: what a player agreed to decides which pages are written. */
-  private static final String SHARE = "consent.share";
-
   private final Surroundings surroundings;
   private final Wanted wanted;
   private final Cases cases;
@@ -145,7 +140,6 @@ final class InterviewCommand {
       PlainConsole console, Glyphs glyphs, Bank bank, StoredCase kept, Interview interview)
       throws IOException {
     Pages pages = new Pages(bank);
-    String name = kept.name();
     CaseDesk desk = new CaseDesk(pages, kept, glyphs, surroundings.today());
     LineFace face = new LineFace(console, desk, interview);
     LineFace.Ending ending = face.run();
@@ -153,61 +147,13 @@ final class InterviewCommand {
       return ExitCode.DONE;
     }
     if (ending == LineFace.Ending.NO_CONSENT) {
-      new PageFiles(cases, name).delete();
+      kept.pages().delete();
       surroundings.output().flush();
       return ExitCode.DONE;
     }
-    if (forget(console, face.interview())) {
-      desk.delete().forEach(console::say);
-      surroundings.output().flush();
-      return ExitCode.DONE;
-    }
-    List<String> trouble = desk.keep(face.interview());
-    trouble.forEach(console::say);
-    if (trouble.isEmpty()) {
-      farewell(console, pages, name, face.interview());
-    }
+    boolean all = new Leaving(surroundings, console, pages, kept, desk).leave(face.interview());
     surroundings.output().flush();
-    return trouble.isEmpty() ? exitCode(ending, face.interview()) : ExitCode.INPUT_OUTPUT;
-  }
-
-  private void farewell(PlainConsole console, Pages pages, String name, Interview interview) {
-    PageFiles files = new PageFiles(cases, name);
-    boolean clinician = shares(interview, "clinician") || shares(interview, "team");
-    try {
-      files.write(pages.input(interview, name, surroundings.today()), clinician);
-      console.say("Everything is kept. The page for the player: " + files.player() + ".");
-      console.say(
-          clinician
-              ? "The page for the clinician: " + files.clinician() + "."
-              : "No page for a clinician was written, since sharing with one was not agreed.");
-    } catch (IOException e) {
-      console.say("Everything is kept, but the pages could not be written.");
-    }
-    console.say(
-        "To go on: closehand interview "
-            + name
-            + ". To print the page: closehand summary "
-            + name
-            + ".");
-  }
-
-  private static boolean shares(Interview interview, String whom) {
-    return interview
-        .answers()
-        .value(SHARE)
-        .filter(v -> v instanceof Value.Codes c && c.codes().contains(whom))
-        .isPresent();
-  }
-
-  /** Whether the player wanted nothing kept after the session, and says so again now. */
-  private static boolean forget(PlainConsole console, Interview interview) {
-    if (!shares(interview, "thisSession") || console.scripted()) {
-      return false;
-    }
-    console.say(
-        "You chose to keep this for this session only. Type keep to keep it all the same, or press Enter to delete it.");
-    return console.ask("> ").map(l -> !l.strip().equalsIgnoreCase("keep")).orElse(false);
+    return all ? exitCode(ending, face.interview()) : ExitCode.INPUT_OUTPUT;
   }
 
   private static int exitCode(LineFace.Ending ending, Interview interview) {

@@ -83,6 +83,8 @@ final class Pages {
   /** Everything a page needs, for an interview as it stands. */
   PageInput input(Interview interview, String caseName, String isoDate) {
     Answers answers = interview.answers();
+    Ahead<Map<String, List<closehand.rules.Change>>> whatIf =
+        Ahead.begin("what if", () -> WhatIf.of(rules(), answers).suggested());
     Advice advice = advise(answers);
     Set<String> open = new LinkedHashSet<>();
     for (StillOpen one : interview.open()) {
@@ -93,15 +95,15 @@ final class Pages {
         interview.effective(),
         advice,
         byGame(answers),
-        changes(answers, advice),
+        changes(whatIf.get(), advice),
         open.isEmpty(),
         List.copyOf(open),
         caseName,
         isoDate);
   }
 
-  private Map<String, List<Change>> changes(Answers answers, Advice advice) {
-    Map<String, List<closehand.rules.Change>> all = WhatIf.of(rules(), answers).suggested();
+  private Map<String, List<Change>> changes(
+      Map<String, List<closehand.rules.Change>> all, Advice advice) {
     Map<String, List<Change>> changes = new LinkedHashMap<>();
     for (Standing standing : advice.suggestions()) {
       String id = standing.approach().id();

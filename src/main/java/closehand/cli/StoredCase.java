@@ -2,40 +2,92 @@ package closehand.cli;
 
 import closehand.bank.Bank;
 import closehand.casefile.CaseLock;
+import closehand.casefile.Holder;
+import closehand.interview.CaseRecord;
+import closehand.interview.Event;
+import closehand.interview.History;
 import closehand.interview.Interview;
 import closehand.interview.SavedCase;
+import closehand.interview.Suggested;
+import closehand.json.CaseDocument;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.time.Clock;
+import java.time.Duration;
+import java.util.List;
 import java.util.Optional;
 
 /** A case kept in the folder of cases, locked against other windows until it is closed. */
 final class StoredCase implements Kept, Closeable {
-  private final Cases cases;
+  private Cases cases;
   private final Bank bank;
   private final Clock clock;
-  private final String name;
-  private final String started;
-  private final CaseLock.Taking lock;
+  private CaseLock.Taking lock;
+  private final long begunNanos = System.nanoTime();
+  private CaseDocument document;
+  private Interview last;
+  private int savedEvents;
   private Optional<FileTime> lastSaved;
 
+  /**
+   * A case that is gone on with.
+   *
+   * @param document the case as it is on the disk, or as it will first be
+   * @param interview the interview as it stands
+   */
   StoredCase(
-      Cases cases, Bank bank, Clock clock, String name, String started, CaseLock.Taking lock) {
+      Cases cases,
+      Bank bank,
+      Clock clock,
+      CaseLock.Taking lock,
+      CaseDocument document,
+      Interview interview) {
     this.cases = cases;
     this.bank = bank;
     this.clock = clock;
-    this.name = name;
-    this.started = started;
     this.lock = lock;
-    this.lastSaved = stampOf(cases.store().path(name));
+    this.document = document;
+    this.last = interview;
+    this.savedEvents = document.record().history().size();
+    this.lastSaved = stampOf(cases.store().path(name()));
   }
 
   @Override
   public String name() {
-    return name;
+    return document.saved().name();
+  }
+
+  /** What is kept besides the answers, up to the last save. */
+  CaseRecord record() {
+    return document.record();
+  }
+
+  /** Notes something that happened to the case as a whole. */
+  void note(Event.What what, String why) {
+    Event event =
+        new Event(
+            Moment.now(clock),
+            elapsedSeconds(),
+            what,
+            "",
+            Optional.empty(),
+            Optional.empty(),
+            last.asker().code(),
+            why);
+    document = document.with(document.saved(), document.record().with(List.of(event)));
+  }
+
+  /** Keeps what is suggested at the end of a sitting, with the days that follow from it. */
+  void suggest(Suggested suggested, String reviewOn) {
+    CaseRecord record =
+        document
+            .record()
+            .suggesting(suggested)
+            .on(document.record().keepUntil(), Optional.of(reviewOn));
+    document = document.with(document.saved(), record);
   }
 
   @Override
@@ -45,13 +97,55 @@ final class StoredCase implements Kept, Closeable {
 
   @Override
   public void save(Interview interview) throws IOException {
+    takeIn(interview);
     refuseIfChangedElsewhere();
+    cases.store().save(document, bank.questionnaire());
+    lastSaved = stampOf(cases.store().path(name()));
+    savedEvents = document.record().history().size();
+  }
+
+  /** How much happened that is only in this window. */
+  int unsavedChanges() {
+    return document.record().history().size() - savedEvents;
+  }
+
+  /** The pages beside the case. */
+  PageFiles pages() {
+    return new PageFiles(cases, name());
+  }
+
+  /**
+   * Keeps the case in another folder from now on, under another name where its own is taken there.
+   *
+   * @throws IOException if nothing can be kept there; all is then as before
+   */
+  void moveTo(Path folder) throws IOException {
+    Cases there = Cases.at(folder);
+    String name = there.store().names().contains(name()) ? there.store().freshName(0) : name();
+    Holder me = new Holder(System.getProperty("user.name", ""), ProcessHandle.current().pid(), "");
+    CaseLock.Taking taking = there.store().lock(name, me);
+    there.store().save(document.named(name), bank.questionnaire());
+    close();
+    cases = there;
+    lock = taking;
+    document = document.named(name);
+    lastSaved = stampOf(there.store().path(name));
+    savedEvents = document.record().history().size();
+  }
+
+  /** What happened is noted at its time, even if it can only be saved later. */
+  private void takeIn(Interview interview) {
+    String now = Moment.now(clock);
+    CaseRecord record =
+        History.after(document.record(), last, interview, new History.Stamp(now, elapsedSeconds()));
     SavedCase.BankStamp stamp = SavedCase.BankStamp.of(bank.questionnaire(), bank.fingerprint());
-    cases
-        .store()
-        .save(
-            SavedCase.of(name, stamp, interview, started, Moment.now(clock)), bank.questionnaire());
-    lastSaved = stampOf(cases.store().path(name));
+    String started = document.saved().started();
+    document = document.with(SavedCase.of(name(), stamp, interview, started, now), record);
+    last = interview;
+  }
+
+  private int elapsedSeconds() {
+    return (int) Duration.ofNanos(System.nanoTime() - begunNanos).toSeconds();
   }
 
   /**
@@ -61,7 +155,7 @@ final class StoredCase implements Kept, Closeable {
    * @throws ChangedElsewhere if the file is not as this run left or found it
    */
   private void refuseIfChangedElsewhere() throws IOException {
-    Optional<FileTime> now = stampOf(cases.store().path(name));
+    Optional<FileTime> now = stampOf(cases.store().path(name()));
     if (lastSaved.isPresent() && now.isPresent() && !now.equals(lastSaved)) {
       throw new ChangedElsewhere();
     }
@@ -86,8 +180,8 @@ final class StoredCase implements Kept, Closeable {
 
   @Override
   public void delete() throws IOException {
-    new PageFiles(cases, name).delete();
-    cases.store().delete(name);
+    pages().delete();
+    cases.store().delete(name());
   }
 
   @Override

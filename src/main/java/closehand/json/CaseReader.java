@@ -35,7 +35,14 @@ public final class CaseReader {
           "response",
           "setAside",
           "noneOfThem",
-          "lowered");
+          "lowered",
+          "keepUntil",
+          "reviewOn",
+          "consents",
+          "history",
+          "suggested",
+          "plans",
+          "trials");
 
   private final Questionnaire questionnaire;
   private final List<Problem> problems;
@@ -49,10 +56,10 @@ public final class CaseReader {
   /**
    * What a document holds.
    *
-   * @param saved the case
+   * @param document the case
    * @param dropped link ids of answers that do not fit the bank in use
    */
-  public record Result(SavedCase saved, List<String> dropped) {
+  public record Result(CaseDocument document, List<String> dropped) {
     public Result {
       dropped = List.copyOf(dropped);
     }
@@ -77,23 +84,33 @@ public final class CaseReader {
   }
 
   private Optional<Result> document(JsonValue document) {
-    return ObjectReading.of(document, problems).flatMap(in -> document(document, in));
-  }
-
-  private Optional<Result> document(JsonValue document, ObjectReading in) {
-    Optional<JsonValue> format = in.optional("format");
+    Optional<ObjectReading> in = ObjectReading.of(document, problems);
+    if (in.isEmpty()) {
+      return Optional.empty();
+    }
+    Optional<JsonValue> format = in.get().optional("format");
     if (!(format.orElse(null) instanceof JsonValue.Str text)
         || !text.value().equals(CaseWriter.FORMAT)) {
       return refuse(
-          in.where(), "wrong-format", "This is not a saved case.", "Is it the right file?");
+          document.where(), "wrong-format", "This is not a saved case.", "Is it the right file?");
     }
-    if (in.whole("schema", 1, Integer.MAX_VALUE) > CaseWriter.SCHEMA) {
+    int schema = in.get().whole("schema", 1, Integer.MAX_VALUE);
+    if (schema > CaseWriter.SCHEMA) {
       return refuse(
-          in.where(),
+          in.get().where("schema"),
           "newer-version",
           "This case was made by a newer version of the program.",
           "Update the program to open it.");
     }
+    if (Problem.anyError(problems)) {
+      return Optional.empty();
+    }
+    return present(CaseMigrations.migrated((JsonValue.Obj) document, schema));
+  }
+
+  /** Reads a document of the present schema. */
+  private Optional<Result> present(JsonValue.Obj document) {
+    ObjectReading in = new ObjectReading(document, problems);
     String name = in.text("name");
     SavedCase.BankStamp bank = bank(in);
     Optional<Provenance.By> asker = Provenance.By.of(in.text("asker"));
@@ -108,8 +125,24 @@ public final class CaseReader {
     unknownMembers(document);
     return Optional.of(
         new Result(
-            new SavedCase(name, bank, asker.get(), route.get(), at, answers, started, saved),
+            new CaseDocument(
+                new SavedCase(name, bank, asker.get(), route.get(), at, answers, started, saved),
+                new RecordReader(problems).read(in),
+                room(in, "plans"),
+                room(in, "trials")),
             dropped));
+  }
+
+  private List<JsonValue.Obj> room(ObjectReading in, String name) {
+    List<JsonValue.Obj> objects = new ArrayList<>();
+    for (JsonValue value : in.optionalList(name)) {
+      if (value instanceof JsonValue.Obj object) {
+        objects.add(object);
+      } else {
+        ObjectReading.wrongType(value, "an object", problems);
+      }
+    }
+    return objects;
   }
 
   private Optional<Result> refuse(Where where, String code, String what, String mend) {

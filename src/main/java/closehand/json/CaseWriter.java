@@ -19,13 +19,14 @@ import java.util.Map;
 /**
  * Writes a saved case as one JSON document.
  *
- * <p>The answers that apply stand in it as a FHIR QuestionnaireResponse, which other programs can
- * take out. What a response cannot hold stands beside it: answers set aside, and choices of none
- * where the question has no option that says so.
+ * <p>Format and schema come first, so that any later program knows what it reads. The answers that
+ * apply stand in it as a FHIR QuestionnaireResponse, which other programs can take out. What a
+ * response cannot hold stands beside it: answers set aside, and choices of none where the question
+ * has no option that says so.
  */
 public final class CaseWriter {
   static final String FORMAT = "closehand-case";
-  static final int SCHEMA = 1;
+  static final int SCHEMA = 2;
 
   private final JsonGenerator out;
 
@@ -34,11 +35,12 @@ public final class CaseWriter {
   }
 
   /** The whole document, ending in a line break. */
-  public static String write(SavedCase saved, Questionnaire questionnaire) {
-    return PrettyJson.write(out -> new CaseWriter(out).document(saved, questionnaire));
+  public static String write(CaseDocument document, Questionnaire questionnaire) {
+    return PrettyJson.write(out -> new CaseWriter(out).document(document, questionnaire));
   }
 
-  private void document(SavedCase saved, Questionnaire questionnaire) throws IOException {
+  private void document(CaseDocument document, Questionnaire questionnaire) throws IOException {
+    SavedCase saved = document.saved();
     Enablement enablement = Enablement.of(questionnaire, saved.answers());
     out.writeStartObject();
     out.writeStringField("format", FORMAT);
@@ -61,7 +63,18 @@ public final class CaseWriter {
     beside("setAside", enablement.setAside().byFact());
     beside("noneOfThem", noneOfThem(questionnaire, enablement.effective()));
     lowered(saved.answers().lowered());
+    new RecordWriter(out).write(document.record());
+    room("plans", document.plans());
+    room("trials", document.trials());
     out.writeEndObject();
+  }
+
+  private void room(String name, List<JsonValue.Obj> objects) throws IOException {
+    out.writeArrayFieldStart(name);
+    for (JsonValue.Obj object : objects) {
+      JsonTree.write(object, out);
+    }
+    out.writeEndArray();
   }
 
   private static ResponseWriter.Header header(SavedCase saved) {

@@ -38,6 +38,7 @@ public final class ClinicianPage {
     pieces.addAll(shown ? StandingLines.suggested(input, glyphs) : WITHHELD);
     pieces.addAll(LookAtLines.of(input));
     pieces.addAll(GoalLines.of(input, glyphs));
+    pieces.addAll(SessionLines.withReasons(input));
     if (shown) {
       pieces.addAll(StandingLines.others(input, glyphs));
       pieces.addAll(GameLines.of(input));

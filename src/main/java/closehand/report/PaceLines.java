@@ -1,14 +1,12 @@
 package closehand.report;
 
+import closehand.strain.SessionPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
 /** How long to play and when to pause, and which answers that comes from. */
 final class PaceLines {
-  private static final double LONG_BLOCK = 60;
-  private static final double PAUSE_AFTER = 15;
-
   private final PlayLimit limit;
 
   private PaceLines(PlayLimit limit) {
@@ -19,7 +17,10 @@ final class PaceLines {
   static List<Piece> of(PageInput input, Room room) {
     PaceLines pace = new PaceLines(PlayLimit.of(input));
     List<String> sentences = new ArrayList<>(pace.block(input.facts()));
-    sentences.add(pace.breaks());
+    sentences.add(
+        pace.limit.minutes().isPresent()
+            ? SessionLines.sentence(SessionPlan.of(SessionLines.pace(input)))
+            : pace.breaks());
     Sayings.tellingFirst(input.together(), "pace").stream()
         .filter(s -> !isAboutLength(s))
         .limit(Math.max(0, room.sayings() - 1))
@@ -44,19 +45,13 @@ final class PaceLines {
   }
 
   /**
-   * Breaks: HSE guidance on display-screen work; the 30 seconds are common practice. Figures above
-   * the player's limit are left out.
+   * Breaks where no limit is known: HSE guidance on display-screen work; the 30 seconds are common
+   * practice.
    */
   private String breaks() {
-    if (!limit.allows(PAUSE_AFTER + 1)) {
-      return "Pause for 30 seconds whenever you want to.";
-    }
     boolean shorter = limit.costsDays() || limit.tires() || limit.settlesLate();
-    boolean unknown = limit.minutes().isEmpty();
     String pause = "Pause for 30 seconds every 10 to 15 minutes.";
-    return (unknown ? shorter : !limit.allows(LONG_BLOCK))
-        ? pause
-        : pause + " After 50 to 60 minutes at most, take 5 to 10 minutes off.";
+    return shorter ? pause : pause + " After 50 to 60 minutes at most, take 5 to 10 minutes off.";
   }
 
   /** Whether a sentence of the rules is about how long to play, which the one limit says. */

@@ -24,8 +24,12 @@ public enum Flag {
   OVERLAPPING(false),
   /** A finger is looked at by the curve for the whole hand. */
   NEAREST_PART(false),
-  /** The wrist was not asked and counts as straight. */
+  /** Posture and speed count as fair. */
   POSTURE_NOT_ASKED(false),
+  /** The wrist was not asked about and counts as straight. */
+  WRIST_NOT_ASKED(false),
+  /** Effort was not rated; a stand-in lets plans be compared. */
+  EFFORT_NOT_RATED(false),
   /** How fast this part can tap is not known. */
   TAPPING_NOT_MEASURED(false),
   /** The order of adding up gives more than the published order. */

@@ -13,6 +13,7 @@ import closehand.interview.Interview;
 import closehand.interview.Provenance;
 import closehand.interview.SavedCase;
 import closehand.interview.Value;
+import closehand.json.CaseDocument;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
@@ -67,6 +68,10 @@ class CaseStoreTest {
         "2026-11-24T10:05:00+01:00");
   }
 
+  private static CaseDocument doc(String goal) {
+    return CaseDocument.of(with(goal));
+  }
+
   /** The previous content, opened as a file; beside the case itself it goes by another name. */
   private SavedCase previous() throws IOException {
     return opened(store().open(store().previous("heron-oak"), FORM)).named("heron-oak");
@@ -82,9 +87,9 @@ class CaseStoreTest {
 
   @Test
   void whatIsSavedComesBack() throws IOException {
-    store().save(with("race with friends"), FORM);
+    store().save(doc("race with friends"), FORM);
     assertEquals(with("race with friends"), opened(store().open("heron-oak", FORM)));
-    store().save(with("build a city"), FORM);
+    store().save(doc("build a city"), FORM);
     assertEquals(with("build a city"), opened(store().open("heron-oak", FORM)));
     assertEquals(List.of("heron-oak.json", "heron-oak.previous"), sorted(folder()));
     Interview again = opened(store().open("heron-oak", FORM)).open(FORM);
@@ -93,10 +98,10 @@ class CaseStoreTest {
 
   @Test
   void filesAndFoldersAreTheOwnersAlone() throws IOException {
-    store().save(with("x"), FORM);
+    store().save(doc("x"), FORM);
     assertEquals("rwx------", rights(folder()));
     assertEquals("rwx------", rights(temp.resolve("deep")));
-    store().save(with("y"), FORM);
+    store().save(doc("y"), FORM);
     assertEquals("rw-------", rights(folder().resolve("heron-oak.json")));
     assertEquals("rw-------", rights(folder().resolve("heron-oak.previous")));
   }
@@ -113,12 +118,12 @@ class CaseStoreTest {
 
   @Test
   void theContentBeforeTheLastSaveIsKeptBesideIt() throws IOException {
-    store().save(with("first"), FORM);
+    store().save(doc("first"), FORM);
     assertEquals(List.of("heron-oak.json"), sorted(folder()));
-    store().save(with("second"), FORM);
-    store().save(with("third"), FORM);
+    store().save(doc("second"), FORM);
+    store().save(doc("third"), FORM);
     assertEquals(with("second"), previous());
-    new CaseStore(folder(), new WithoutLinks()).save(with("fourth"), FORM);
+    new CaseStore(folder(), new WithoutLinks()).save(doc("fourth"), FORM);
     assertEquals(with("third"), previous());
     assertEquals("rw-------", rights(folder().resolve("heron-oak.previous")));
     assertEquals(List.of("heron-oak.json", "heron-oak.previous"), sorted(folder()));
@@ -139,8 +144,8 @@ class CaseStoreTest {
     int old = 0;
     int step = 0;
     while (true) {
-      store().save(with("older"), FORM);
-      store().save(with("old"), FORM);
+      store().save(doc("older"), FORM);
+      store().save(doc("old"), FORM);
       FaultyDisk disk = new FaultyDisk(LOCAL, step, fault);
       boolean told = breaksOff(new CaseStore(folder(), disk));
       if (!disk.failed()) {
@@ -169,7 +174,7 @@ class CaseStoreTest {
 
   private static boolean breaksOff(CaseStore store) {
     try {
-      store.save(with("new"), FORM);
+      store.save(doc("new"), FORM);
       return false;
     } catch (IOException | FaultyDisk.Killed e) {
       return true;
@@ -178,8 +183,8 @@ class CaseStoreTest {
 
   @Test
   void anErrorLeavesNoTemporaryFileBehind() throws IOException {
-    store().save(with("older"), FORM);
-    store().save(with("old"), FORM);
+    store().save(doc("older"), FORM);
+    store().save(doc("old"), FORM);
     for (int step = 2; step < 10; step++) {
       CaseStore store =
           new CaseStore(folder(), new FaultyDisk(LOCAL, step, FaultyDisk.Fault.ERROR));
@@ -191,7 +196,7 @@ class CaseStoreTest {
 
   @Test
   void whatAnotherCaseLeftBehindIsNotSwept() throws IOException {
-    store().save(with("x"), FORM);
+    store().save(doc("x"), FORM);
     Files.writeString(folder().resolve(".save-heron-oak.1.tmp"), "{");
     Files.writeString(folder().resolve(".save-heron-oak-2.1.tmp"), "{");
     sweepUnderTheLock();
@@ -200,13 +205,13 @@ class CaseStoreTest {
 
   @Test
   void whatNeverWasACaseIsRefusedWithAReason() throws IOException {
-    store().save(with("x"), FORM);
+    store().save(doc("x"), FORM);
     String text = Files.readString(store().path("heron-oak"));
     assertEquals("no-such-case", refusal(store().open("wren-elm", FORM)));
     assertEquals("wrong-name", refusal(store().open("../heron-oak", FORM)));
     assertEquals("wrong-format", refusal(open("{}")));
     assertEquals("wrong-format", refusal(open(text.replace("closehand-case", "other"))));
-    assertEquals("newer-version", refusal(open(text.replace("\"schema\" : 1", "\"schema\" : 2"))));
+    assertEquals("newer-version", refusal(open(text.replace("\"schema\" : 2", "\"schema\" : 3"))));
     assertEquals("not-json", refusal(open("")));
     assertEquals("not-json", refusal(open(text.substring(0, text.length() / 2))));
     assertEquals("not-json", refusal(open(text + "{}")));
@@ -220,7 +225,7 @@ class CaseStoreTest {
 
   @Test
   void everyTruncationIsRefused() throws IOException {
-    store().save(with("x"), FORM);
+    store().save(doc("x"), FORM);
     byte[] whole = Files.readAllBytes(store().path("heron-oak"));
     String text = new String(whole, StandardCharsets.UTF_8);
     int end = text.lastIndexOf('}');
@@ -240,7 +245,7 @@ class CaseStoreTest {
 
   @Test
   void messagesNeverQuoteAnswers() throws IOException {
-    store().save(with("secretive"), FORM);
+    store().save(doc("secretive"), FORM);
     String text = Files.readString(store().path("heron-oak"));
     for (int length = 0; length < text.length(); length += 7) {
       CaseStore.Opened opened = open(text.substring(0, length));
@@ -250,8 +255,8 @@ class CaseStoreTest {
 
   @Test
   void deletingLeavesNothing() throws IOException {
-    store().save(with("x"), FORM);
-    store().save(with("y"), FORM);
+    store().save(doc("x"), FORM);
+    store().save(doc("y"), FORM);
     store().keepAsItWas("heron-oak", store().path("heron-oak"));
     Files.writeString(folder().resolve(".save-heron-oak.123.tmp"), "{");
     store().delete("heron-oak");
@@ -263,7 +268,7 @@ class CaseStoreTest {
   void namesAreListedAndFreshOnesFound() throws IOException {
     assertEquals(List.of(), store().names());
     assertEquals("avocet-acacia", store().freshName(0));
-    store().save(with("x"), FORM);
+    store().save(doc("x"), FORM);
     Files.writeString(folder().resolve("Not A Case.json"), "{}");
     assertEquals(List.of("heron-oak"), store().names());
     Files.writeString(folder().resolve("avocet-acacia.json"), "{}");
@@ -272,7 +277,7 @@ class CaseStoreTest {
 
   @Test
   void aCopiedOrForeignCaseNeverReplacesAnother() throws IOException {
-    store().save(with("mine"), FORM);
+    store().save(doc("mine"), FORM);
     Path mine = store().path("heron-oak");
     Files.copy(mine, folder().resolve("wren-elm.json"));
     CaseFile copied = file(store().open("wren-elm", FORM));
@@ -290,13 +295,13 @@ class CaseStoreTest {
 
   @Test
   void aFolderALinkOrAPipeIsNoCase() throws IOException {
-    store().save(with("x"), FORM);
+    store().save(doc("x"), FORM);
     Path link = folder().resolve("wren-elm.json");
     Files.createSymbolicLink(link, store().path("heron-oak"));
     assertEquals("not-a-file", refusal(store().open("wren-elm", FORM)));
     Files.createDirectory(folder().resolve("teal-yew.json"));
     assertEquals("not-a-file", refusal(store().open("teal-yew", FORM)));
-    store().save(with("y").named("wren-elm"), FORM);
+    store().save(doc("y").named("wren-elm"), FORM);
     assertEquals(with("x"), opened(store().open("heron-oak", FORM)));
   }
 

@@ -12,8 +12,10 @@ import closehand.casefile.Holder;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
+import closehand.interview.SavedCase;
 import closehand.interview.Value;
 import closehand.json.BankReader;
+import closehand.json.CaseDocument;
 import closehand.json.EmbeddedBank;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -39,9 +41,9 @@ class TwoWindowsTest {
     Cases cases = Cases.at(folder);
     Interview begun =
         Interview.begin(bank.questionnaire(), Interview.Route.CORE, Provenance.By.VOLUNTEER);
-    StoredCase one = window(cases, bank);
+    StoredCase one = window(cases, bank, begun);
     one.save(begun);
-    StoredCase other = window(cases, bank);
+    StoredCase other = window(cases, bank, begun);
     one.save(begun.after(new Message.Give(new Value.Code("yes"), Provenance.PLAYER_TOLD)));
     Path file = cases.store().path("wren-alder");
     Files.setLastModifiedTime(file, FileTime.from(Instant.parse("2026-11-25T11:00:00Z")));
@@ -51,9 +53,12 @@ class TwoWindowsTest {
     assertEquals(saved, Files.readString(file));
   }
 
-  private static StoredCase window(Cases cases, Bank bank) {
+  private static StoredCase window(Cases cases, Bank bank, Interview interview) {
+    SavedCase.BankStamp stamp = SavedCase.BankStamp.of(bank.questionnaire(), bank.fingerprint());
+    String now = "2026-11-25T10:00:00Z";
+    SavedCase saved = SavedCase.of("wren-alder", stamp, interview, now, now);
     return new StoredCase(
-        cases, bank, CLOCK, "wren-alder", "2026-11-25T10:00:00Z", new CaseLock.Taking.Unguarded());
+        cases, bank, CLOCK, new CaseLock.Taking.Unguarded(), CaseDocument.of(saved), interview);
   }
 
   @Test

@@ -94,9 +94,36 @@ class PaceTest {
     assertNeverSays("10 to 15 minutes", story);
     assertSays("Start with less than 8 minutes.", story.cares(SmallBank.TIRES));
     Story longer = Story.player().counts("end.minutes", 40);
-    assertSays("Pause for 30 seconds every 10 to 15 minutes.", longer);
+    assertSays(
+        "One session: 14, 13 and 13 minutes with 30 seconds off the hands in between. Then rest for"
+            + " 10 minutes or more.",
+        longer);
     assertSays("Make the first try 10 to 15 minutes.", longer);
     assertNeverSays("50 to 60 minutes", longer);
+  }
+
+  @Test
+  void theSessionKeepsToTheLimitAndHasItsReasons() {
+    assertSays(
+        "One session: 6 minutes. Then rest for 6 minutes",
+        Story.player().counts("end.minutes", 12).cares(SmallBank.CRASH));
+    assertSays(
+        "One session: 10 and 10 minutes with 30 seconds off the hands in between. Then rest for 20",
+        Story.player().counts("end.minutes", 30).cares(SmallBank.TIRES));
+    assertSays(
+        "One session: 7, 7 and 6 minutes",
+        Story.player().counts("end.minutes", 40).cares(SmallBank.PAIN));
+    String page =
+        ClinicianPage.of(
+                Story.player().counts("end.minutes", 40).cares(SmallBank.PAIN).input(),
+                Glyphs.ASCII)
+            .replaceAll("\\s+", " ");
+    assertTrue(page.contains("20 minutes of play: half of the 40 minutes that you can play"), page);
+    assertTrue(
+        page.contains(
+            "Every 7 minutes at most: twice as often as usual, because pain takes you long"),
+        page);
+    assertTrue(page.contains("never grows by plan"), page);
   }
 
   private static void assertNeverSays(String words, Story story) {

@@ -10,8 +10,8 @@ package closehand.plan.solve;
  *
  * Loads are scaled by their limit so that all rows are alike. Steps too long undo the work of
  * earlier ones; at the beginning theta is 1, further down at most 0.15, and it shrinks after six
- * steps in a row that gained nothing. The lengths are floating-point numbers of the exact operations
- * + - * / only, the prices whole numbers, so every machine comes to the same bound.
+ * steps in a row that gained nothing. The lengths are floating-point numbers of the exact
+ * operations + - * / only, the prices whole numbers, so every machine comes to the same bound.
  */
 final class Ascent {
   private static final int IDLE = 6;
@@ -60,7 +60,10 @@ final class Ascent {
       if (loadGradient[l] != 0) {
         double fine = (1L << Multipliers.MU_SHIFT) / (double) Math.max(1, tables.loads.limit[l]);
         long mu = Math.max(0, m.mu[l] + (long) (t * loadGradient[l] * fine));
-        m.mu[l] = tables.loads.isHard(l) ? mu : Math.min(mu, tables.loads.price[l] << Multipliers.MU_SHIFT);
+        m.mu[l] =
+            tables.loads.isHard(l)
+                ? mu
+                : Math.min(mu, tables.loads.price[l] << Multipliers.MU_SHIFT);
       }
     }
     return true;

@@ -5,6 +5,7 @@ final class Best {
   private final Tables tables;
   private final int tolerancePerTenThousand;
   private final Draft draft;
+
   /** Just below half a point where costs can be parts of a point, else 0. */
   private final long halfPoint;
 

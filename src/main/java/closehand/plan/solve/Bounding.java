@@ -44,7 +44,8 @@ final class Bounding {
     m.step = beginning ? m.step : Math.min(m.step, NODE_STEP);
     long bound = climb(space, m, beginning ? BEGINNING_STEPS : NODE_STEPS);
     for (int round = 0; round < GROUP_ROUNDS && !best.rulesOut(bound); round++) {
-      long grouped = tables.conventions.groups.isEmpty() ? bound : groups.pass(space, m, best.limit());
+      long grouped =
+          tables.conventions.groups.isEmpty() ? bound : groups.pass(space, m, best.limit());
       if (best.rulesOut(grouped) || !propagation.run(space)) {
         return Tables.NEVER;
       }

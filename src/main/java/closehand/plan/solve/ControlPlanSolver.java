@@ -17,7 +17,8 @@ public final class ControlPlanSolver {
    * The best plan within a budget; the same problem, budget and previous plan give the same answer
    * on every machine unless stopped.
    *
-   * @param problem a problem that passes {@link PlanCheck}; anything else is a mistake of the caller
+   * @param problem a problem that passes {@link PlanCheck}; anything else is a mistake of the
+   *     caller
    * @param budget how hard to look
    * @param previous a plan to start from, such as the one before a small change
    */

@@ -14,11 +14,11 @@ import java.util.Arrays;
  * (1) moves the reduced costs of the assignment into gamma, which leaves the assignment as it is;
  * (2) finds G and for each placement m(p), the least cost of a joint placement with it, among those
  * that could still be part of a better plan; (3) takes away placements without any; (4) hands the
- * spare part back, gamma(p) -= (m(p) - G) / |g|, so that no joint placement falls below G. The bound
- * never falls.
+ * spare part back, gamma(p) -= (m(p) - G) / |g|, so that no joint placement falls below G. The
+ * bound never falls.
  *
- * <p>A Lagrangean decomposition (Guignard and Kim 1987): both parts hold a copy of the placements of
- * the group, and gamma is the price of the copies differing.
+ * <p>A Lagrangean decomposition (Guignard and Kim 1987): both parts hold a copy of the placements
+ * of the group, and gamma is the price of the copies differing.
  */
 final class GroupBound {
   private static final int MOST_STEPS = 60_000;

@@ -96,8 +96,7 @@ final class LoadRows {
       e.amber()
           .ifPresent(
               a -> {
-                rows.add(
-                    new Row(e.id(), true, a.from().pressesTenths(), PlanPricer.pressParts(a)));
+                rows.add(new Row(e.id(), true, a.from().pressesTenths(), PlanPricer.pressParts(a)));
                 rows.add(new Row(e.id(), false, a.from().heldMillis(), PlanPricer.heldParts(a)));
               });
     }

@@ -76,9 +76,7 @@ final class Search {
       if (bound < Tables.NEVER) {
         add(new Node(space, m, -1, Choice.OUT, bound, 0, 0, numbered++));
       }
-      previous
-          .filter(p -> fits(p, space))
-          .ifPresent(p -> incumbents.mend(space, p, best::offer));
+      previous.filter(p -> fits(p, space)).ifPresent(p -> incumbents.mend(space, p, best::offer));
     }
   }
 
@@ -110,7 +108,8 @@ final class Search {
     incumbents.mend(space, relaxed, best::offer);
     if (beginning && node.visits() == 0 && shaken < SHAKEN_REGIMES) {
       shaken++;
-      incumbents.shake(new Space(tables, space.regime), SHAKES, 1 + space.regime.number(), best::offer);
+      incumbents.shake(
+          new Space(tables, space.regime), SHAKES, 1 + space.regime.number(), best::offer);
     }
     if (beginning && node.visits() + 1 < BEGINNING_VISITS && later(bound)) {
       add(new Node(space, m, -1, Choice.OUT, bound, 0, node.visits() + 1, numbered++));
@@ -132,8 +131,7 @@ final class Search {
     Node child = null;
     for (Choice choice : branching.choices(space, a)) {
       long rise = branching.rise(space, a, choice);
-      Node next =
-          new Node(space, m, a, choice, bound + rise, node.depth() + 1, 0, numbered++);
+      Node next = new Node(space, m, a, choice, bound + rise, node.depth() + 1, 0, numbered++);
       if (child == null || next.compareTo(child) < 0) {
         if (child != null) {
           add(child);

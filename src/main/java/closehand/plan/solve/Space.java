@@ -2,7 +2,9 @@ package closehand.plan.solve;
 
 import java.util.BitSet;
 
-/** What is still allowed in one part of the search: placements, and actions that may be left out. */
+/**
+ * What is still allowed in one part of the search: placements, and actions that may be left out.
+ */
 final class Space {
   final Tables tables;
   final Regimes.Regime regime;

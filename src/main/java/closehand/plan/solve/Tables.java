@@ -120,17 +120,14 @@ final class Tables {
     Wishes wishes = problem.wishes();
     for (int a = 0; a < actions; a++) {
       String id = all.get(a).id();
-      List<Wishes.Pin> pins =
-          wishes.pins().stream().filter(p -> p.action().equals(id)).toList();
+      List<Wishes.Pin> pins = wishes.pins().stream().filter(p -> p.action().equals(id)).toList();
       rules.possible(id).stream()
           .filter(p -> pins.stream().allMatch(pin -> keeps(p, pin)))
           .forEach(found::add);
       first[a + 1] = found.size();
       boolean must = !pins.isEmpty() || wishes.mustPlace().contains(id);
       leftOut[a] =
-          must
-              ? NEVER
-              : POINT * problem.prices().leftOutPoints().get(all.get(a).importance());
+          must ? NEVER : POINT * problem.prices().leftOutPoints().get(all.get(a).importance());
     }
     return found.toArray(Placement[]::new);
   }

@@ -2,6 +2,7 @@ package closehand.screen.terminal;
 
 import closehand.screen.frame.Role;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** How roles look. No theme dims or blinks anything, and none carries meaning of its own. */
@@ -59,5 +60,22 @@ public enum Theme {
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * The theme to use: the one asked for by name, without colours where none are wanted.
+   *
+   * @param asked the name given on the command line, empty for none
+   * @param noColour whether {@code --no-color} was given
+   * @param environment where {@code CLOSEHAND_THEME} may name one, and {@code NO_COLOR}, unless
+   *     empty, asks for no colours
+   * @return nothing for a name there is not
+   */
+  public static Optional<Theme> chosen(
+      Optional<String> asked, boolean noColour, Map<String, String> environment) {
+    String name = asked.orElseGet(() -> environment.getOrDefault("CLOSEHAND_THEME", ""));
+    boolean none = noColour || !environment.getOrDefault("NO_COLOR", "").isEmpty();
+    Optional<Theme> theme = name.isBlank() ? Optional.of(PLAIN) : named(name);
+    return theme.map(t -> none && t == CONTRAST ? PLAIN : t);
   }
 }

@@ -91,10 +91,7 @@ final class Instances {
       case "CONV" ->
           conventions.add(
               new Convention(
-                  "a" + f[1],
-                  "a" + f[2],
-                  Convention.Kind.values()[number(f, 3)],
-                  number(f, 4)));
+                  "a" + f[1], "a" + f[2], Convention.Kind.values()[number(f, 3)], number(f, 4)));
       default -> throw new IllegalArgumentException(f[0]);
     }
   }

@@ -283,7 +283,8 @@ final class Reference {
     found.addAll(pairsBroken(spots));
     found.addAll(equipmentBroken(spots));
     for (Effector e : problem.body().effectors()) {
-      if (presses(e, spots) > e.limit().pressesTenths() || held(e, spots) > e.limit().heldMillis()) {
+      if (presses(e, spots) > e.limit().pressesTenths()
+          || held(e, spots) > e.limit().heldMillis()) {
         found.add("load of " + e.id());
       }
     }
@@ -433,8 +434,6 @@ final class Reference {
   }
 
   private static BigDecimal unit(int points, int units) {
-    return decimal(points * 1024L)
-        .divide(decimal(units), EXACT)
-        .setScale(0, RoundingMode.HALF_UP);
+    return decimal(points * 1024L).divide(decimal(units), EXACT).setScale(0, RoundingMode.HALF_UP);
   }
 }

@@ -1,0 +1,161 @@
+package closehand.cli;
+
+import closehand.interview.Interview;
+import closehand.interview.Suggested;
+import closehand.interview.Value;
+import closehand.line.Console;
+import closehand.rules.Advice;
+import closehand.rules.Warning;
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The end of a sitting: everything is kept, or it is said plainly what is not. */
+final class Leaving {
+  /** Who may see the answers: what a player agreed to decides which pages are written. */
+  private static final String SHARE = "consent.share";
+
+  private final Surroundings surroundings;
+  private final Console console;
+  private final Pages pages;
+  private final StoredCase kept;
+  private final CaseDesk desk;
+
+  Leaving(Surroundings surroundings, Console console, Pages pages, StoredCase kept, CaseDesk desk) {
+    this.surroundings = surroundings;
+    this.console = console;
+    this.pages = pages;
+    this.kept = kept;
+    this.desk = desk;
+  }
+
+  /**
+   * Keeps the interview and its pages, or deletes both where the player wanted nothing kept.
+   *
+   * @return whether nothing is left unsaved
+   */
+  boolean leave(Interview interview) {
+    if (forget(interview)) {
+      desk.delete().forEach(console::say);
+      return true;
+    }
+    Advice advice = pages.advise(interview.answers());
+    kept.suggest(suggested(advice), Days.reviewOn(surroundings.clock(), advice));
+    if (!saved(interview)) {
+      return false;
+    }
+    farewell(interview);
+    return true;
+  }
+
+  private Suggested suggested(Advice advice) {
+    return new Suggested(
+        Moment.now(surroundings.clock()),
+        pages.bank().questionnaire().version(),
+        pages.bank().fingerprint(),
+        advice.withheld(),
+        codes(advice.stops()),
+        codes(advice.cautions()),
+        advice.suggestions().stream()
+            .map(
+                s -> new Suggested.Idea(s.approach().id(), s.approach().words().name(), s.points()))
+            .toList());
+  }
+
+  private static List<String> codes(List<Warning> warnings) {
+    return warnings.stream().map(w -> w.caution().code()).toList();
+  }
+
+  /** Saves, here or elsewhere, until it is done or somebody says that the answers may be lost. */
+  private boolean saved(Interview interview) {
+    List<String> trouble = desk.keep(interview);
+    while (!trouble.isEmpty()) {
+      trouble.forEach(console::say);
+      if (console.scripted()) {
+        console.say(unsaved() + " not saved.");
+        return false;
+      }
+      console.say(unsaved() + " not saved. What now?");
+      console.item("1", "try again (or press Enter)");
+      console.item("2", "keep the case in another folder, such as one on a memory stick");
+      console.item("3", "leave without them");
+      String typed = console.ask("Number: ").map(String::strip).orElse("3");
+      if (typed.equals("2")) {
+        elsewhere();
+      } else if (typed.equals("3") && lost()) {
+        return false;
+      }
+      trouble = desk.keep(interview);
+    }
+    return true;
+  }
+
+  private String unsaved() {
+    int changes = kept.unsavedChanges();
+    return changes == 1 ? "1 change is" : changes + " changes are";
+  }
+
+  private void elsewhere() {
+    String typed = console.ask("Folder: ").map(String::strip).orElse("");
+    if (typed.isEmpty()) {
+      return;
+    }
+    try {
+      kept.moveTo(Path.of(typed).toAbsolutePath());
+      console.say("The case is called " + kept.name() + " there.");
+    } catch (IOException | InvalidPathException e) {
+      console.say("That folder cannot be used.");
+    }
+  }
+
+  private boolean lost() {
+    console.say("They cannot be brought back. Type lose to leave all the same.");
+    boolean sure =
+        console.ask("> ").map(l -> l.strip().equalsIgnoreCase("lose")).orElse(/* other= */ true);
+    if (sure) {
+      console.say(unsaved() + " lost.");
+    }
+    return sure;
+  }
+
+  private void farewell(Interview interview) {
+    PageFiles files = kept.pages();
+    String name = kept.name();
+    boolean clinician = shares(interview, "clinician") || shares(interview, "team");
+    try {
+      files.write(pages.input(interview, name, surroundings.today()), clinician);
+      console.say("Everything is kept. The page for the player: " + files.player() + ".");
+      console.say(
+          clinician
+              ? "The page for the clinician: " + files.clinician() + "."
+              : "No page for a clinician was written, since sharing with one was not agreed.");
+    } catch (IOException e) {
+      console.say("Everything is kept, but the pages could not be written.");
+    }
+    console.say(
+        "To go on: closehand interview "
+            + name
+            + ". To print the page: closehand summary "
+            + name
+            + ".");
+  }
+
+  private static boolean shares(Interview interview, String whom) {
+    return interview
+        .answers()
+        .value(SHARE)
+        .filter(v -> v instanceof Value.Codes c && c.codes().contains(whom))
+        .isPresent();
+  }
+
+  /** Whether the player wanted nothing kept after the session, and says so again now. */
+  private boolean forget(Interview interview) {
+    if (!shares(interview, "thisSession") || console.scripted()) {
+      return false;
+    }
+    console.say(
+        "You chose to keep this for this session only. Type keep to keep it all the same, or press Enter to delete it.");
+    return console.ask("> ").map(l -> !l.strip().equalsIgnoreCase("keep")).orElse(false);
+  }
+}

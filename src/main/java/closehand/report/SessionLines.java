@@ -1,0 +1,89 @@
+package closehand.report;
+
+import closehand.strain.Pace;
+import closehand.strain.SessionPlan;
+import closehand.strain.SessionPlan.Step;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** One session of play with its pauses, and the reason for every number in it. */
+final class SessionLines {
+  private SessionLines() {}
+
+  /** What the answers and cautions say about pauses. */
+  static Pace pace(PageInput input) {
+    return new Pace(
+        known(input, "end.minutes"),
+        known(input, "goal.sessionMin"),
+        OptionalDouble.empty(),
+        input.warns("C-PEM"),
+        input.warns("C-PAIN2H"),
+        input.warns("C-FATIGUE"),
+        input.warns("C-PAINLOAD"),
+        false);
+  }
+
+  private static OptionalDouble known(PageInput input, String fact) {
+    OptionalDouble number = input.facts().number(fact);
+    return number.orElse(0) > 0 ? number : OptionalDouble.empty();
+  }
+
+  /** "One session: 10 and 10 minutes with 30 seconds off the hands in between. Then rest ...". */
+  static String sentence(SessionPlan plan) {
+    List<String> stretches = new ArrayList<>();
+    List<Integer> pieces = new ArrayList<>();
+    String hands = "";
+    for (Step step : plan.steps()) {
+      if (step instanceof Step.Play play) {
+        pieces.add(play.minutes());
+      } else if (step instanceof Step.HandsOff off) {
+        hands = " with " + off.seconds() + " seconds off the hands in between";
+      } else if (step instanceof Step.Break longer) {
+        stretches.add(minutes(pieces) + hands);
+        stretches.add("a break of " + PlayLimit.words(longer.minutes()));
+        pieces.clear();
+        hands = "";
+      }
+    }
+    stretches.add(minutes(pieces) + hands);
+    return "One session: "
+        + String.join("; ", stretches)
+        + ". Then rest for "
+        + PlayLimit.words(plan.restMinutes())
+        + " or more.";
+  }
+
+  /** "15 and 15 minutes", "4 times 7 minutes". */
+  private static String minutes(List<Integer> pieces) {
+    int last = pieces.size() - 1;
+    boolean alike = pieces.stream().distinct().count() == 1;
+    if (alike && last > 1) {
+      return pieces.size() + " times " + PlayLimit.words(pieces.get(0));
+    }
+    List<String> numbers = pieces.stream().map(String::valueOf).toList();
+    return Phrases.and(numbers) + (last == 0 && pieces.get(0) == 1 ? " minute" : " minutes");
+  }
+
+  /** The session and its reasons, for the clinician. */
+  static List<Piece> withReasons(PageInput input) {
+    SessionPlan plan = SessionPlan.of(pace(input));
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Heading("One session, and the reason for every number"));
+    pieces.add(Paragraph.of(sentence(plan)));
+    for (SessionPlan.Reason reason : plan.reasons()) {
+      pieces.add(
+          Paragraph.item(
+              Phrases.upper(reason.number())
+                  + ": "
+                  + reason.because()
+                  + ". ("
+                  + Phrases.upper(reason.basis())
+                  + ".)"));
+    }
+    pieces.add(
+        Paragraph.item(
+            "The evidence on pauses comes from office work. The session never grows by plan."));
+    return pieces;
+  }
+}

@@ -1,0 +1,120 @@
+package closehand.screen.terminal;
+
+import closehand.screen.frame.Key;
+import closehand.screen.frame.Showing;
+import com.googlecode.lanterna.screen.TerminalScreen;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.Charset;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * The whole screen of a real terminal, taken over and given back.
+ *
+ * <p>It is given back when what is shown is over, when anything fails, and when the process is told
+ * to end. Nothing is painted, counted or asked while nothing arrives.
+ */
+public final class FullScreen {
+  private static final int FRAME_BYTES = 1 << 15;
+
+  private final TakenTerminal terminal;
+  private final KeyDecoder decoder = new KeyDecoder();
+  private final BlockingQueue<Arrival> arrivals = new LinkedBlockingQueue<>();
+  private final InputStream input;
+  private final Characters characters;
+  private final Manner manner;
+
+  /**
+   * How the screen looks and how it takes keys.
+   *
+   * @param theme how roles look
+   * @param holdMillis how long the same key must rest before it counts again; 0 is off
+   * @param bounceMillis how long any other key must wait; 0 is off
+   */
+  public record Manner(Theme theme, int holdMillis, int bounceMillis) {
+    /** The usual manner: no colours, both guards on. */
+    public static final Manner USUAL =
+        new Manner(Theme.PLAIN, HoldGuard.USUAL_HOLD_MILLIS, HoldGuard.USUAL_BOUNCE_MILLIS);
+  }
+
+  private FullScreen(TakenTerminal terminal, InputStream input, Charset charset, Manner manner) {
+    this.terminal = terminal;
+    this.input = input;
+    this.characters = new Characters(charset);
+    this.manner = manner;
+  }
+
+  /**
+   * Takes the terminal over.
+   *
+   * @param input the keyboard, as bytes
+   * @param output the screen, as bytes
+   * @param charset the terminal's character set
+   * @return nothing where this process has no terminal that can be set up
+   */
+  public static Optional<FullScreen> takeOver(
+      InputStream input, OutputStream output, Charset charset, Manner manner) {
+    return TerminalSettings.takeOver()
+        .map(
+            settings -> {
+              OutputStream whole = new BufferedOutputStream(output, FRAME_BYTES);
+              TerminalDevice device = new TerminalDevice(whole, charset, settings.firstSize());
+              TakenTerminal taken = new TakenTerminal(settings, device);
+              return new FullScreen(taken, input, charset, manner);
+            });
+  }
+
+  /** Shows this until it is over, then gives the terminal back. */
+  public void show(Showing showing) throws IOException {
+    try {
+      TerminalScreen screen = terminal.open();
+      HoldGuard guard = new HoldGuard(manner.holdMillis(), manner.bounceMillis());
+      Stage stage = new Stage(showing, screen, manner.theme(), guard);
+      terminal.paint(stage);
+      KeyReader.start(input, arrivals);
+      WindowSignal.onChange(() -> arrivals.add(new Arrival.WindowChanged()));
+      // The window may have changed before anybody listened.
+      arrivals.add(new Arrival.WindowChanged());
+      run(stage);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } finally {
+      terminal.giveBack();
+    }
+  }
+
+  private void run(Stage stage) throws IOException, InterruptedException {
+    while (!stage.over()) {
+      Arrival arrival =
+          decoder.waiting()
+              ? arrivals.poll(KeyDecoder.SILENCE_MILLIS, TimeUnit.MILLISECONDS)
+              : arrivals.take();
+      if (arrival instanceof Arrival.Ended) {
+        stage.take(List.of(new Key.Closed()), KeyReader.millis());
+        return;
+      }
+      if (arrival instanceof Arrival.Bytes typed) {
+        stage.take(decoder.feed(characters.of(typed.bytes())), typed.millis());
+      } else if (arrival instanceof Arrival.WindowChanged) {
+        fit(stage);
+      } else {
+        stage.take(decoder.silence(), KeyReader.millis());
+      }
+      if (arrivals.isEmpty() && !stage.over()) {
+        terminal.paint(stage);
+      }
+    }
+  }
+
+  private void fit(Stage stage) throws IOException {
+    arrivals.removeIf(a -> a instanceof Arrival.WindowChanged);
+    terminal.measure();
+    stage.fit();
+  }
+}

@@ -1,0 +1,30 @@
+package closehand.strain;
+
+import java.util.List;
+
+/**
+ * One action of a plan as one body part works it, on average over play.
+ *
+ * @param action the action's id
+ * @param name plain words
+ * @param exertion the presses it takes
+ * @param elsewhere its next best places, cheapest first; may be empty
+ */
+public record Use(String action, String name, Exertion exertion, List<Elsewhere> elsewhere) {
+  public Use {
+    elsewhere = List.copyOf(elsewhere);
+  }
+
+  /**
+   * Another place for the action.
+   *
+   * @param input plain words
+   * @param extraPoints what the plan would cost more, in its own points
+   */
+  public record Elsewhere(String input, long extraPoints) {}
+
+  /** The body part. */
+  public String effector() {
+    return exertion.effector();
+  }
+}
