@@ -28,6 +28,7 @@ final class DemandFiguresReader {
     in.each("directions", one -> byStyle.put(one.in().text("style"), directions(one)));
     return new DemandFigures(
         in.number("movingShare", 0, 1),
+        in.number("movementCountsAs", 0.1, 1),
         in.number("longestHeldShare", 0, 1),
         in.number("rapidPressesPerSecond", 0, 20),
         byStyle,

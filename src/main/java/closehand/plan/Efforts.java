@@ -29,10 +29,12 @@ final class Efforts {
   private static final double OFTEN = 10;
 
   private final PlanFigures.Effort figures;
+  private final double movementCountsAs;
   private final Supply supply;
 
   Efforts(PlanFigures figures, Supply supply) {
     this.figures = figures.effort();
+    this.movementCountsAs = figures.demand().movementCountsAs();
     this.supply = supply;
   }
 
@@ -59,9 +61,10 @@ final class Efforts {
     double factor = factor(action, input).value();
     double times = factor * (factor >= figures.lastResortFrom() ? figures.lastResortTimes() : 1);
     double weight = figures.importanceTimes().get(action.importance()) * times;
+    double once =
+        figures.pointsPerPress() / (action.style().isAxis() ? movementCountsAs : 1);
     double press =
-        weight
-            * (figures.pointsPerPress() + action.moveSeconds() * figures.pointsPerHeldSecond());
+        weight * (once + action.moveSeconds() * figures.pointsPerHeldSecond());
     double hold = weight * figures.pointsPerHeldSecond();
     int milliPress = (int) Math.min(Effort.MOST, Math.round(1000 * press));
     int milliHold = (int) Math.min(Effort.MOST, Math.round(1000 * hold));

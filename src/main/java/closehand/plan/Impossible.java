@@ -38,7 +38,6 @@ final class Impossible {
     return switch (action.purpose()) {
       case PRESS, POINT -> false;
       case MOVE -> input.can().contains(Style.TWO_AXES) && !stick;
-      case MOVE_OR_POINT -> false;
       case AIM -> pointOnly;
       case STEER -> input.can().contains(Style.ONE_AXIS) && !input.input().endsWith(".across");
     };

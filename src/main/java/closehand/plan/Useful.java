@@ -59,8 +59,8 @@ final class Useful {
   private boolean asNeeded(SuppliedInput stick) {
     String way = stick.input().substring(stick.input().lastIndexOf('.') + 1);
     if (DIRECTIONS.contains(way)) {
-      boolean ahead = way.equals("up") || way.equals("down");
-      return byDirections || (steers && ahead);
+      // Whoever has a stick moves with the stick as a whole; its directions serve beside steering.
+      return steers && (way.equals("up") || way.equals("down"));
     }
     boolean whole = stick.can().contains(Style.TWO_AXES);
     return whole ? !(byDirections && pointerServes()) : way.equals("across");

@@ -60,7 +60,11 @@ final class PlanReasons {
     for (ControlPlan.RunnerUp other : assignment.runnersUp()) {
       pieces.add(
           Paragraph.item(
-              "On " + other.input() + " it would cost " + other.extra() + " points more."));
+              "On "
+                  + other.input()
+                  + " it would cost at most "
+                  + Math.max(0, other.extra())
+                  + " points more, with everything else where it is."));
     }
   }
 

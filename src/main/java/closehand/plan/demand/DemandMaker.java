@@ -107,9 +107,7 @@ public final class DemandMaker {
       return;
     }
     if (form.moveByStick()) {
-      Purpose purpose =
-          action.style().contains("point") ? Purpose.MOVE_OR_POINT : Purpose.MOVE;
-      axis(action, Style.TWO_AXES, purpose, figures.movingShare());
+      axis(action, Style.TWO_AXES, Purpose.MOVE, figures.movingShare());
     } else {
       directions(action, figures.directions().get("analog2"), Style.HOLD);
     }
@@ -209,7 +207,8 @@ public final class DemandMaker {
   }
 
   private void axis(Action action, Style style, Purpose purpose, double share) {
-    double often = Math.max(0.1, perMinute(action));
+    double counted = perMinute(action) * figures.movementCountsAs();
+    double often = Math.max(0.1, counted);
     wanted.add(
         new WantedAction(
             action.id(),
@@ -217,7 +216,7 @@ public final class DemandMaker {
             action.name(),
             style,
             purpose,
-            perMinute(action),
+            counted,
             0,
             0,
             share * MINUTE / often,
@@ -291,7 +290,7 @@ public final class DemandMaker {
     for (DemandFigures.Setting setting : figures.settings()) {
       if (setting.does() == effect && game.options().contains(setting.option())) {
         for (String option : action.options()) {
-          if (setting.words().stream().anyMatch(option::contains)) {
+          if (setting.fits(option)) {
             return Optional.of(option);
           }
         }

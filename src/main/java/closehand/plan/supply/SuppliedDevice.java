@@ -22,14 +22,22 @@ public record SuppliedDevice(
     int halfParts,
     Set<String> handsBusy,
     Set<String> digitsBusy) {
+  private static final int WHOLE = 2;
+
   public SuppliedDevice {
     handsBusy = Set.copyOf(handsBusy);
     digitsBusy = Set.copyOf(digitsBusy);
   }
 
-  /** Whether both cannot be used together because they need the same hand. */
+  /**
+   * Whether both cannot be used together: they need the same hand, or they are the same thing for
+   * either hand.
+   */
   public boolean clashes(SuppliedDevice other) {
-    return meet(handsBusy, other.handsBusy)
+    boolean twice =
+        approach.equals(other.approach) && !handsBusy.isEmpty() && halfParts == WHOLE;
+    return twice
+        || meet(handsBusy, other.handsBusy)
         || meet(handsBusy, other.digitsBusy)
         || meet(digitsBusy, other.handsBusy);
   }
