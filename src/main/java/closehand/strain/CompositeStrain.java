@@ -101,13 +101,12 @@ public final class CompositeStrain {
   /** The two body parts that add most, each with what raises it most. */
   private static List<Driver> drivers(List<Part> parts, double hoursPerDay) {
     List<Driver> drivers = new ArrayList<>();
-    for (EffectorShare share : EffectorShare.of(parts)) {
-      if (drivers.size() < 2) {
-        drivers.add(
-            Driver.biggest(RevisedStrainIndex.drivers(share.heaviest(), hoursPerDay))
-                .get(0)
-                .of(share.effector()));
-      }
+    List<EffectorShare> shares = EffectorShare.of(parts);
+    for (EffectorShare share : shares.subList(0, Math.min(2, shares.size()))) {
+      drivers.add(
+          Driver.biggest(RevisedStrainIndex.drivers(share.heaviest(), hoursPerDay))
+              .get(0)
+              .of(share.effector()));
     }
     return drivers;
   }

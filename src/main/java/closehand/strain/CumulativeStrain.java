@@ -3,8 +3,8 @@ package closehand.strain;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * The Cumulative Strain Index: everything one hand does in a day (Garg, Moore, Kapellusch 2017b).
@@ -76,21 +76,19 @@ public final class CumulativeStrain {
     return sum;
   }
 
-  /** The hours of the whole day, and the first driver of the game that brings most. */
+  /** The hours of the whole day, and what drives each game, each body part once. */
   private static List<Driver> drivers(List<GameTime> games) {
     double hours = games.stream().mapToDouble(GameTime::hoursPerDay).sum();
-    Stream<Driver> ofGames =
-        games.stream()
-            .flatMap(
-                g ->
-                    CompositeStrain.of(g.presses(), g.hoursPerDay()).figure().stream()
-                        .flatMap(f -> f.drivers().stream()))
-            .collect(Collectors.toMap(Driver::effector, d -> d, CumulativeStrain::larger))
-            .values()
-            .stream();
-    Driver ofDay =
-        new Driver("", Factor.HOURS, RevisedStrainIndex.hours(hours) / RevisedStrainIndex.hours(2));
-    return Driver.biggest(Stream.concat(ofGames, Stream.of(ofDay)));
+    Map<String, Driver> byPart = new TreeMap<>();
+    for (GameTime game : games) {
+      CompositeStrain.of(game.presses(), game.hoursPerDay()).figure().stream()
+          .flatMap(f -> f.drivers().stream())
+          .forEach(d -> byPart.merge(d.effector(), d, CumulativeStrain::larger));
+    }
+    List<Driver> all = new ArrayList<>(byPart.values());
+    double ofDay = RevisedStrainIndex.hours(hours) / RevisedStrainIndex.hours(2);
+    all.add(new Driver("", Factor.HOURS, ofDay));
+    return Driver.biggest(all);
   }
 
   private static Driver larger(Driver one, Driver other) {

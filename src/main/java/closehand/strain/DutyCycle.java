@@ -1,7 +1,6 @@
 package closehand.strain;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * How large a part of the time an effort can fill (Potvin 2012), written down from memory.
@@ -38,7 +37,7 @@ public final class DutyCycle {
         used,
         Band.of(used, 0.5, 1),
         Driver.biggest(
-            Stream.of(
+            List.of(
                 new Driver("", Factor.EFFORT, 1 / largestShare(effort)),
                 new Driver("", Factor.HELD_SHARE, held / 0.25))),
         List.of());

@@ -1,7 +1,6 @@
 package closehand.strain;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * How long a still hold can last (Frey Law and Avin 2010), and its careful edge.
@@ -73,10 +72,21 @@ public final class Endurance {
         BodyPart.isDigit(hold.effector()) ? List.of(Flag.NEAREST_PART) : List.of());
   }
 
+  /** Of two holds of one body part, whether the first is nearer to the end of its curve. */
+  static boolean isNearerItsLimit(Exertion one, Exertion other) {
+    return used(one) > used(other);
+  }
+
+  /** The share of the curve that is used, without the factor of the region. */
+  private static double used(Exertion hold) {
+    double exponent = BodyPart.region(hold.effector()).map(Region::exponent).orElse(0.0);
+    return hold.effort() < LEAST_EFFORT ? 0 : hold.seconds() / Math.pow(hold.effort(), exponent);
+  }
+
   /** Effort and seconds, beside a fifth of the maximum and 10 seconds. */
-  private static Stream<Driver> drivers(Region region, Exertion hold) {
+  private static List<Driver> drivers(Region region, Exertion hold) {
     double effort = seconds(region, 0.2) / seconds(region, hold.effort());
-    return Stream.of(
+    return List.of(
         new Driver("", Factor.EFFORT, effort),
         new Driver("", Factor.DURATION, hold.seconds() / 10));
   }

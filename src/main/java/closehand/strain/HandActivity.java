@@ -1,7 +1,6 @@
 package closehand.strain;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * Hand activity level (Radwin et al. 2015) and the limit lines of 2001 and 2018.
@@ -91,7 +90,7 @@ public final class HandActivity {
         level,
         Band.of(peak, lines.action(), lines.limit()),
         Driver.biggest(
-            Stream.of(
+            List.of(
                 new Driver("", Factor.EFFORT, peak),
                 new Driver("", Factor.FREQUENCY, level(perSecond, share) / level(0.25, share)),
                 new Driver("", Factor.HELD_SHARE, level(perSecond, share) / level(perSecond, 20)))),

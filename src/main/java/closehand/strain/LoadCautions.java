@@ -3,7 +3,6 @@ package closehand.strain;
 import closehand.interview.Wording;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Which cautions the figures of a plan raise, each with its figures. */
 final class LoadCautions {
@@ -99,7 +98,7 @@ final class LoadCautions {
                       "your "
                           + hand.hand().words()
                           + " comes to "
-                          + number(f.value())
+                          + Wording.number(oneDecimal(f.value()))
                           + ", above the method's line of 10"));
     }
     if (!because.isEmpty()) {
@@ -110,10 +109,6 @@ final class LoadCautions {
 
   private static double oneDecimal(double value) {
     return Math.round(10 * value) / 10.0;
-  }
-
-  private static String number(double value) {
-    return String.format(Locale.ROOT, "%.1f", value);
   }
 
   static String whole(double value) {

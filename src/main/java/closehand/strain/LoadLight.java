@@ -3,7 +3,6 @@ package closehand.strain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.stream.Stream;
 
 /**
  * Presses and holds of one body part beside what it can do: a practice estimate, no source.
@@ -40,16 +39,22 @@ public final class LoadLight {
       boolean repeats,
       boolean holds) {}
 
+  /** The reading for presses of one body part that are all holds. */
+  public static Reading reading(List<Exertion> ofOnePart, OptionalDouble tapsInTenSeconds) {
+    return reading(ofOnePart, ofOnePart, tapsInTenSeconds);
+  }
+
   /**
    * The reading for all presses of one body part.
    *
    * @param ofOnePart all of the same body part
+   * @param holds those among them that are held
    * @param tapsInTenSeconds its fastest tapping, where measured, above 0
    */
-  public static Reading reading(List<Exertion> ofOnePart, OptionalDouble tapsInTenSeconds) {
-    double perMinute = ofOnePart.stream().mapToDouble(Exertion::perMinute).sorted().sum();
-    double held =
-        ofOnePart.stream().mapToDouble(Exertion::secondsPerMinute).sorted().sum() / Exertion.MINUTE;
+  public static Reading reading(
+      List<Exertion> ofOnePart, List<Exertion> holds, OptionalDouble tapsInTenSeconds) {
+    double perMinute = Sums.of(ofOnePart, Exertion::perMinute);
+    double held = Sums.of(holds, Exertion::secondsPerMinute) / Exertion.MINUTE;
     OptionalDouble tapping =
         tapsInTenSeconds.isPresent()
             ? OptionalDouble.of(perMinute / (tapsInTenSeconds.getAsDouble() * TENS_OF_SECONDS))
@@ -57,14 +62,14 @@ public final class LoadLight {
     Band repeats =
         Band.of(perMinute, AMBER_PER_MINUTE, RED_PER_MINUTE)
             .orHeavier(Band.of(tapping.orElse(0), AMBER_TAPPING, RED_TAPPING));
-    Band holds = Band.of(held, AMBER_HELD, RED_HELD);
+    Band holding = Band.of(held, AMBER_HELD, RED_HELD);
     return new Reading(
         perMinute,
         held,
         tapping,
-        repeats.orHeavier(holds),
+        repeats.orHeavier(holding),
         repeats != Band.LOWER,
-        holds != Band.LOWER);
+        holding != Band.LOWER);
   }
 
   /** The figure: how far the heaviest of the three is towards its upper line, 1 at the line. */
@@ -75,7 +80,11 @@ public final class LoadLight {
     if (OneMinute.isImpossible(ofOnePart)) {
       return Load.outside(Method.LOAD_LIGHT, Flag.MORE_THAN_A_MINUTE);
     }
-    Reading reading = reading(ofOnePart, tapsInTenSeconds);
+    return of(reading(ofOnePart, tapsInTenSeconds));
+  }
+
+  /** The figure of a reading that can be. */
+  static Load of(Reading reading) {
     List<Driver> drivers = new ArrayList<>();
     drivers.add(new Driver("", Factor.FREQUENCY, reading.perMinute() / RED_PER_MINUTE));
     drivers.add(new Driver("", Factor.HELD_SHARE, reading.heldShare() / RED_HELD));
@@ -83,12 +92,11 @@ public final class LoadLight {
       double tapping = reading.tappingShare().getAsDouble();
       drivers.add(new Driver("", Factor.TAP_SHARE, tapping / RED_TAPPING));
     }
-    Stream<Driver> all = drivers.stream();
     return new Load.Figure(
         Method.LOAD_LIGHT,
         drivers.stream().mapToDouble(Driver::times).max().orElse(0),
         reading.band(),
-        Driver.biggest(all),
+        Driver.biggest(drivers),
         reading.tappingShare().isPresent() ? List.of() : List.of(Flag.TAPPING_NOT_MEASURED));
   }
 }

@@ -1,7 +1,6 @@
 package closehand.strain;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The Revised Strain Index of one repeated press (Garg, Moore, Kapellusch 2017a).
@@ -92,8 +91,8 @@ public final class RevisedStrainIndex {
    * What drives it, each beside a reference of our choice: a tenth of the maximum, 10 presses a
    * minute, half a second, a straight wrist, 2 hours.
    */
-  static Stream<Driver> drivers(Exertion press, double hoursPerDay) {
-    return Stream.of(
+  static List<Driver> drivers(Exertion press, double hoursPerDay) {
+    return List.of(
         new Driver("", Factor.EFFORT, effort(press.effort()) / effort(0.1)),
         new Driver("", Factor.FREQUENCY, frequency(press.perMinute()) / frequency(10)),
         new Driver("", Factor.DURATION, duration(press.seconds()) / duration(0.5)),

@@ -1,7 +1,6 @@
 package closehand.strain;
 
 import java.util.List;
-import java.util.stream.Stream;
 
 /**
  * The Strain Index of 1995 (Moore and Garg), as a second look beside the Revised Strain Index.
@@ -100,7 +99,7 @@ public final class StrainIndex1995 {
         all.product(),
         Band.of(all.product(), MIDDLE_LINE, UPPER_LINE),
         Driver.biggest(
-            Stream.of(
+            List.of(
                 new Driver("", Factor.EFFORT, all.effort()),
                 new Driver("", Factor.HELD_SHARE, all.duration()),
                 new Driver("", Factor.FREQUENCY, all.frequency()),

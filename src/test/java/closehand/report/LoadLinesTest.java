@@ -23,6 +23,7 @@ class LoadLinesTest {
     return new Use(
         name,
         name,
+        seconds < 0.5 ? Use.Kind.TAP : Use.Kind.HOLD,
         new Exertion(part, effort, perMinute, seconds),
         next.isEmpty() ? List.of() : List.of(new Use.Elsewhere(next, 210)));
   }
@@ -51,8 +52,7 @@ class LoadLinesTest {
   void everyPartHasABarANumberAndWords() {
     String text = LoadLines.player(load(), LoadLinesTest::none, Glyphs.ASCII);
     assertTrue(
-        text.contains("Right thumb         [########--] 46 a minute, held 15 %; amber: busy"),
-        text);
+        text.contains("Right thumb         [########--] 46 a minute, held 0 %; amber: busy"), text);
     assertTrue(
         text.contains("Voice               [##--------] 3 a minute, held 10 %; green: has room"),
         text);

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +19,8 @@ class PlanLoadTest {
   private static final PlayTime AN_HOUR = new PlayTime(1, 3);
 
   static Use use(String name, String part, double perMinute, double seconds) {
-    return new Use(name, name, new Exertion(part, 0.1, perMinute, seconds), List.of());
+    Use.Kind kind = seconds < 0.5 ? Use.Kind.TAP : Use.Kind.HOLD;
+    return new Use(name, name, kind, new Exertion(part, 0.1, perMinute, seconds), List.of());
   }
 
   /** Invented: the right thumb fires, the index holds, the left foot does a little. */
@@ -163,7 +165,7 @@ class PlanLoadTest {
     Dice dice = new Dice(7);
     for (String part : List.of("R.T", "R.I", "R.M", "L.T", "L.foot", "voice")) {
       for (int i = 0; i < 3; i++) {
-        uses.add(new Use(part + i, part + i, dice.press(part, 15), List.of()));
+        uses.add(new Use(part + i, part + i, Use.Kind.HOLD, dice.press(part, 15), List.of()));
       }
     }
     PlanLoad before = PlanLoad.of("g", uses, Body.UNKNOWN, AN_HOUR);
@@ -194,16 +196,20 @@ class PlanLoadTest {
   void theGamesOfADayAddUpForEachHand() {
     PlanLoad one = busyThumb();
     DayLoad alone = DayLoad.of(List.of(one));
-    assertEquals(
-        one.hands().get(0).composite().amount().orElseThrow(),
-        alone.hands().get(BodyPart.Hand.RIGHT).amount().orElseThrow(),
-        1e-9);
+    assertEquals(one.hands().get(0).composite().amount().orElseThrow(), right(alone), 1e-9);
     DayLoad twice = DayLoad.of(List.of(one, one));
     assertEquals(
-        alone.hands().get(BodyPart.Hand.RIGHT).amount().orElseThrow(),
-        twice.hands().get(BodyPart.Hand.RIGHT).amount().orElseThrow(),
+        right(alone),
+        right(twice),
         1e-9,
         "the same game in two halves of the time is the same day");
     assertFalse(alone.hands().containsKey(BodyPart.Hand.LEFT));
+  }
+
+  private static double right(DayLoad day) {
+    return Optional.ofNullable(day.hands().get(BodyPart.Hand.RIGHT))
+        .flatMap(l -> l.figure())
+        .orElseThrow()
+        .value();
   }
 }

@@ -9,9 +9,10 @@ import java.util.function.BooleanSupplier;
  */
 final class Bounding {
   private static final int BEGINNING_STEPS = 40;
-  private static final int NODE_STEPS = 8;
-  private static final double NODE_STEP = 0.15;
-  private static final int GROUP_ROUNDS = 3;
+  private static final int NODE_STEPS = 12;
+  private static final double BEGINNING_STEP = 1;
+  private static final double NODE_STEP = 1.2;
+  private static final int GROUP_ROUNDS = 6;
 
   private final Relaxation relaxation;
   private final Tables tables;
@@ -41,7 +42,7 @@ final class Bounding {
       return Tables.NEVER;
     }
     ascent.dropIdleRows(space, m);
-    m.step = beginning ? m.step : Math.min(m.step, NODE_STEP);
+    m.step = beginning ? BEGINNING_STEP : NODE_STEP;
     long bound = climb(space, m, beginning ? BEGINNING_STEPS : NODE_STEPS);
     for (int round = 0; round < GROUP_ROUNDS && !best.rulesOut(bound); round++) {
       long grouped =

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What travels with the program is what was confirmed, figure by figure, and nothing else. */
@@ -61,8 +62,7 @@ class ShippedNormsTest {
     Norms norms = NormsReader.embedded();
     for (MeanTable table : norms.means()) {
       for (MeanTable.Row row : table.rows()) {
-        Figure figure = confirmed.get(key(table.origin().id(), "", row.group()));
-        assertTrue(figure != null, table.origin().id() + row.group());
+        Figure figure = figure(confirmed, key(table.origin().id(), "", row.group()));
         assertEquals(Double.parseDouble(figure.mean()), row.mean(), 0);
         assertEquals(
             figure.deviation(),
@@ -74,12 +74,16 @@ class ShippedNormsTest {
       for (CentileTable.Row row : table.rows()) {
         for (int i = 0; i < table.centiles().size(); i++) {
           String key = key(table.origin().id(), "" + table.centiles().get(i), row.group());
-          assertEquals(Double.parseDouble(confirmed.get(key).mean()), row.values().get(i), 0);
+          assertEquals(Double.parseDouble(figure(confirmed, key).mean()), row.values().get(i), 0);
           checked++;
         }
       }
     }
     assertEquals(4 * 48 + 26 + 28 * 11, checked);
+  }
+
+  private static Figure figure(Map<String, Figure> confirmed, String key) {
+    return Optional.ofNullable(confirmed.get(key)).orElseThrow(() -> new AssertionError(key));
   }
 
   private static String trimmed(double value, Figure figure) {

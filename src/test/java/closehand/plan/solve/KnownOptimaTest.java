@@ -26,7 +26,9 @@ class KnownOptimaTest {
     "medium5, 76948, 2",
     "medium6, 26374, 1",
     "large1, 79580, 3",
+    "large2, 30872, 6",
     "large3, 89163, 9",
+    "large4, 28909, 5",
     "large5, 43017, 16",
     "large6, 29749, 7"
   })

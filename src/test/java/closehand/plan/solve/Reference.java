@@ -21,7 +21,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -39,13 +39,19 @@ final class Reference {
   }
 
   /** One place of one action with its numbers. */
-  record Spot(Action action, Input input, Layer layer, Input button, boolean toggled, long cost) {
+  record Spot(
+      Action action,
+      Input input,
+      Optional<Layer> layer,
+      Optional<Input> button,
+      boolean toggled,
+      long cost) {
     boolean onLayer() {
-      return layer != null;
+      return layer.isPresent();
     }
 
     Placement placement() {
-      Slot slot = onLayer() ? Slot.on(input.id(), layer.id()) : Slot.base(input.id());
+      Slot slot = new Slot(input.id(), layer.map(Layer::id));
       return new Placement(action.id(), slot, toggled ? Mode.TOGGLED : Mode.AS_IS);
     }
 
@@ -60,7 +66,8 @@ final class Reference {
     }
 
     long buttonHeld() {
-      return presses() * (button.timeMillis() + input.timeMillis()) / 10 + held();
+      int reach = button.map(Input::timeMillis).orElse(0) + input.timeMillis();
+      return presses() * reach / 10 + held();
     }
   }
 
@@ -73,10 +80,10 @@ final class Reference {
     List<Spot> found = new ArrayList<>();
     for (Input input : problem.equipment().inputs()) {
       for (boolean toggled : new boolean[] {false, true}) {
-        add(found, action, input, null, toggled);
+        add(found, action, input, Optional.empty(), toggled);
         for (Layer layer : problem.equipment().layers()) {
           if (layer.covers().contains(input.id()) && !isLayerButton(input)) {
-            add(found, action, input, layer, toggled);
+            add(found, action, input, Optional.of(layer), toggled);
           }
         }
       }
@@ -84,22 +91,23 @@ final class Reference {
     return found;
   }
 
-  private void add(List<Spot> found, Action a, Input i, Layer layer, boolean toggled) {
-    Input b = layer == null ? null : input(layer.button());
+  private void add(List<Spot> found, Action a, Input i, Optional<Layer> layer, boolean toggled) {
+    Optional<Input> button = layer.map(l -> input(l.button()));
     if (toggled && (a.style() != Style.HOLD || !a.toggleOffered())) {
       return;
     }
     if (!i.can().contains(toggled ? Style.TAP : a.style()) || !effector(i).usable()) {
       return;
     }
-    int millis = i.timeMillis() + i.latencyMillis() + (b == null ? 0 : b.timeMillis());
+    int millis = i.timeMillis() + i.latencyMillis() + button.map(Input::timeMillis).orElse(0);
     boolean banned =
         problem.wishes().bans().stream()
             .anyMatch(x -> x.action().equals(a.id()) && x.input().equals(i.id()));
     if (millis > a.warningMillis() || banned) {
       return;
     }
-    if (b != null) {
+    if (button.isPresent()) {
+      Input b = button.get();
       boolean bad = a.style() == Style.REPEAT || a.style().ordinal() >= Style.ONE_AXIS.ordinal();
       boolean tooLong =
           a.style() == Style.HOLD && !toggled && a.holdMillis() > problem.prices().longHoldMillis();
@@ -108,18 +116,20 @@ final class Reference {
         return;
       }
     }
-    Spot spot = new Spot(a, i, layer, b, toggled, cost(a, i, b, layer, toggled));
-    found.add(spot);
+    Spot free = new Spot(a, i, layer, button, toggled, 0);
+    found.add(new Spot(a, i, layer, button, toggled, cost(free)));
   }
 
-  private long cost(Action a, Input i, Input b, Layer layer, boolean toggled) {
-    Spot spot = new Spot(a, i, layer, b, toggled, 0);
+  private long cost(Spot spot) {
+    Action a = spot.action();
+    Input i = spot.input();
     BigDecimal n = decimal(spot.presses()).divide(decimal(10), EXACT);
     BigDecimal q = decimal(spot.held()).divide(decimal(1000), EXACT);
     BigDecimal rel = decimal(i.reliabilityPerMille()).divide(decimal(1000), EXACT);
     BigDecimal sum = n.multiply(press(a, i)).divide(rel, EXACT).add(q.multiply(hold(a, i)));
     int millis = i.timeMillis() + i.latencyMillis();
-    if (b != null) {
+    if (spot.button().isPresent()) {
+      Input b = spot.button().get();
       BigDecimal qb = decimal(spot.buttonHeld()).divide(decimal(1000), EXACT);
       sum = sum.add(n.multiply(press(a, b))).add(qb.multiply(hold(a, b)));
       millis += b.timeMillis();
@@ -129,7 +139,7 @@ final class Reference {
     int miss = problem.prices().missPoints().get(a.importance());
     sum = sum.add(n.multiply(BigDecimal.ONE.subtract(rel)).multiply(decimal(10L * miss)));
     long whole = sum.setScale(0, RoundingMode.HALF_UP).longValueExact();
-    return whole + (toggled ? problem.prices().togglePoints() : 0) + extra(spot);
+    return whole + (spot.toggled() ? problem.prices().togglePoints() : 0) + extra(spot);
   }
 
   private long extra(Spot spot) {
@@ -203,18 +213,18 @@ final class Reference {
       return true;
     }
     if (p.onLayer() && q.onLayer()) {
-      return !p.layer().id().equals(q.layer().id()) || holds(p, q) || holds(q, p);
+      return !p.layer().equals(q.layer()) || holds(p, q) || holds(q, p);
     }
     if (p.onLayer() || q.onLayer()) {
       Spot on = p.onLayer() ? p : q;
       Spot off = p.onLayer() ? q : p;
-      return on.layer().covers().contains(off.input().id()) || holds(on, off);
+      return on.layer().orElseThrow().covers().contains(off.input().id()) || holds(on, off);
     }
     return false;
   }
 
   private static boolean holds(Spot on, Spot other) {
-    return on.button().effector().equals(other.input().effector());
+    return on.button().orElseThrow().effector().equals(other.input().effector());
   }
 
   boolean mustBeTogether(Action a, Action b) {
@@ -239,8 +249,7 @@ final class Reference {
   }
 
   private static int steps(Convention.Kind kind, Spot p, Spot q) {
-    boolean same =
-        p.input().device().equals(q.input().device()) && Objects.equals(p.layer(), q.layer());
+    boolean same = p.input().device().equals(q.input().device()) && p.layer().equals(q.layer());
     int dx = q.input().column() - p.input().column();
     int dy = q.input().row() - p.input().row();
     int dist = Math.max(Math.abs(dx), Math.abs(dy));
@@ -315,7 +324,7 @@ final class Reference {
         if (p.action().equals(q.action())) {
           found.add("twice " + p.action().id());
         }
-        if (p.input().equals(q.input()) && Objects.equals(p.layer(), q.layer())) {
+        if (p.input().equals(q.input()) && p.layer().equals(q.layer())) {
           found.add("same place " + p.input().id());
         }
         if (mustBeTogether(p.action(), q.action()) && clash(p, q)) {
@@ -335,7 +344,7 @@ final class Reference {
       inputs.add(spot.input().id());
       taken.add(spot.input().id());
       if (spot.onLayer()) {
-        layers.add(spot.layer());
+        layers.add(spot.layer().orElseThrow());
       }
     }
     Set<String> buttons = new HashSet<>();
@@ -376,7 +385,7 @@ final class Reference {
     long sum = 0;
     for (Spot s : spots) {
       sum += s.input().effector().equals(e.id()) ? s.presses() : 0;
-      sum += s.onLayer() && s.button().effector().equals(e.id()) ? s.presses() : 0;
+      sum += s.button().map(Input::effector).equals(Optional.of(e.id())) ? s.presses() : 0;
     }
     return sum;
   }
@@ -385,7 +394,7 @@ final class Reference {
     long sum = 0;
     for (Spot s : spots) {
       sum += s.input().effector().equals(e.id()) ? s.held() : 0;
-      sum += s.onLayer() && s.button().effector().equals(e.id()) ? s.buttonHeld() : 0;
+      sum += s.button().map(Input::effector).equals(Optional.of(e.id())) ? s.buttonHeld() : 0;
     }
     return sum;
   }
@@ -400,7 +409,7 @@ final class Reference {
       sum += spot.cost();
       inputs.add(spot.input().id());
       if (spot.onLayer()) {
-        inputs.add(spot.button().id());
+        inputs.add(spot.button().orElseThrow().id());
       }
       for (int j = 0; j < i; j++) {
         sum += near(spots.get(j), spot);
