@@ -1,6 +1,7 @@
 package closehand.report;
 
 import closehand.bank.Effectors;
+import closehand.plan.ControlPlan;
 import closehand.plan.ControlPlan.Assignment;
 import closehand.plan.Planned;
 import closehand.plan.supply.SuppliedInput;
@@ -24,13 +25,13 @@ public final class PlanDrawing {
   private static final Map<String, String> PAD =
       Map.of("padUp", "up", "padLeft", "left", "padDown", "down", "padRight", "right");
 
-  private final Planned planned;
+  private final Set<String> withinReach;
   private final int width;
   private final Glyphs glyphs;
   private final List<String> lines = new ArrayList<>();
 
-  private PlanDrawing(Planned planned, int width, Glyphs glyphs) {
-    this.planned = planned;
+  private PlanDrawing(Set<String> withinReach, int width, Glyphs glyphs) {
+    this.withinReach = Set.copyOf(withinReach);
     this.width = width;
     this.glyphs = glyphs;
   }
@@ -41,11 +42,22 @@ public final class PlanDrawing {
    * @param width columns, 40 or more
    */
   public static List<String> of(Planned planned, int width, Glyphs glyphs) {
-    PlanDrawing drawing = new PlanDrawing(planned, width, glyphs);
+    Set<String> within = new TreeSet<>();
+    planned.supply().inputs().stream().map(SuppliedInput::input).forEach(within::add);
+    return of(planned.plan(), within, width, glyphs);
+  }
+
+  /**
+   * The drawing of a plan.
+   *
+   * @param withinReach ids of the inputs within the player's reach
+   * @param width columns, 40 or more
+   */
+  static List<String> of(
+      ControlPlan plan, Set<String> withinReach, int width, Glyphs glyphs) {
+    PlanDrawing drawing = new PlanDrawing(withinReach, width, glyphs);
     Map<String, List<Assignment>> byDevice = new LinkedHashMap<>();
-    planned
-        .plan()
-        .assignments()
+    plan.assignments()
         .forEach(a -> byDevice.computeIfAbsent(a.device(), d -> new ArrayList<>()).add(a));
     byDevice.forEach(drawing::device);
     return List.copyOf(drawing.lines);
@@ -60,7 +72,7 @@ public final class PlanDrawing {
     List<Assignment> keys = kind(all, "key");
     if (!cells.isEmpty()) {
       grid(cells, List.of("A", "B", "C"), List.of("1", "2", "3", "4"), true);
-      lines.add("1 is at the fingertip, 4 at the wrist");
+      add("Column 1 is at the fingertip, 4 at the wrist; --- is out of reach.");
     }
     if (!keys.isEmpty()) {
       keyArea(keys);
@@ -155,9 +167,8 @@ public final class PlanDrawing {
         return Wrapped.lines(room, clean(letter + one.name()));
       }
     }
-    boolean within =
-        planned.supply().inputs().stream().map(SuppliedInput::input).anyMatch(id::equals);
-    return List.of(reachShown && !within ? "out of reach".substring(0, Math.min(12, room)) : "");
+    boolean unreached = reachShown && !withinReach.contains(id);
+    return List.of(unreached ? "-".repeat(Math.min(3, room)) : "");
   }
 
   /** The name of a key without the word. */
