@@ -162,7 +162,8 @@ public record PlanFigures(
    *
    * @param most how many may be used together, unless somebody says otherwise
    * @param pointsPerSetupMinute for each minute of setting up
-   * @param pointsPerRulePoint for each point that the rules give an approach less than the leading one
+   * @param pointsPerRulePoint for each point that the rules give an approach less than the leading
+   *     one
    * @param costPoints by class of cost
    * @param overBudgetPoints on top where the class is above the player's budget
    * @param overTimePoints on top where setting up takes longer than the player wants

@@ -36,8 +36,7 @@ final class DemandFiguresReader {
         in.each("settings", this::setting),
         in.in().texts("irreversible"),
         in.each(
-            "jobs",
-            one -> new DemandFigures.Job(one.in().text("job"), one.in().texts("actions"))));
+            "jobs", one -> new DemandFigures.Job(one.in().text("job"), one.in().texts("actions"))));
   }
 
   private Map<String, Directions> own(FigureReading in, Map<String, Directions> byStyle) {
@@ -78,7 +77,9 @@ final class DemandFiguresReader {
               one.in().where(),
               "out-of-range",
               "These directions do not fit together.",
-              "Give each a name, a key (" + String.join(", ", KEYS) + ") and a share; shares add"
+              "Give each a name, a key ("
+                  + String.join(", ", KEYS)
+                  + ") and a share; shares add"
                   + " up to 1."));
       return new Directions(List.of(), List.of(), List.of());
     }

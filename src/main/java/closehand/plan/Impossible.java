@@ -1,7 +1,6 @@
 package closehand.plan;
 
 import closehand.plan.demand.WantedAction;
-import closehand.plan.demand.WantedAction.Purpose;
 import closehand.plan.problem.Style;
 import closehand.plan.problem.Wishes;
 import closehand.plan.supply.BodyPart;

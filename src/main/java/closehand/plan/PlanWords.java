@@ -132,9 +132,7 @@ final class PlanWords {
     Mode mode =
         toggled
             ? Mode.TOGGLE
-            : action.style().isAxis()
-                ? Mode.AXIS
-                : action.style().isHeld() ? Mode.HOLD : Mode.TAP;
+            : action.style().isAxis() ? Mode.AXIS : action.style().isHeld() ? Mode.HOLD : Mode.TAP;
     return new Assignment(
         action.id(),
         action.of(),

@@ -80,8 +80,7 @@ public final class Planning {
       Map<Integer, GameProfile> changed) {
     return together.withheld()
         ? Optional.empty()
-        : bank.planFigures()
-            .map(f -> new Planning(bank, f, answers, together, byGame, changed));
+        : bank.planFigures().map(f -> new Planning(bank, f, answers, together, byGame, changed));
   }
 
   /** The slots, from 1, that hold a game with a profile. */

@@ -78,9 +78,7 @@ final class RunnersUp {
       list.add(swapped);
     }
     Pricing pricing = pricer.price(new Placements(list));
-    return pricing.isAllowed()
-        ? Optional.of(pricing.cost().total() - cost)
-        : Optional.empty();
+    return pricing.isAllowed() ? Optional.of(pricing.cost().total() - cost) : Optional.empty();
   }
 
   /** Lets the first of each input through. */

@@ -25,11 +25,9 @@ final class Useful {
 
   private Useful(Supply supply, Demand demand) {
     this.demand = demand;
-    this.fitting =
-        supply.inputs().stream().filter(i -> ProblemMaker.fits(i, demand)).toList();
+    this.fitting = supply.inputs().stream().filter(i -> ProblemMaker.fits(i, demand)).toList();
     this.byDirections =
-        demand.actions().stream()
-            .anyMatch(a -> a.style() == Style.HOLD && !a.id().equals(a.of()));
+        demand.actions().stream().anyMatch(a -> a.style() == Style.HOLD && !a.id().equals(a.of()));
     this.steers = demand.actions().stream().anyMatch(a -> a.purpose() == Purpose.STEER);
   }
 

@@ -2,10 +2,10 @@ package closehand.plan;
 
 import closehand.plan.demand.Demand;
 import closehand.plan.demand.WantedAction;
-import closehand.plan.problem.PlanProblem;
-import closehand.plan.problem.PlacementRules;
-import closehand.plan.problem.Slot;
 import closehand.plan.problem.Placement;
+import closehand.plan.problem.PlacementRules;
+import closehand.plan.problem.PlanProblem;
+import closehand.plan.problem.Slot;
 import closehand.plan.problem.Wishes;
 import closehand.plan.supply.SuppliedInput;
 import closehand.plan.supply.Supply;
@@ -34,8 +34,7 @@ final class WishReading {
     for (PlanAsk.Wish wish : wishes) {
       pin(wish).ifPresent(pins::add);
     }
-    return new Wishes(
-        pins, impossible.bans(), impossible.mustPlace(), impossible.habits());
+    return new Wishes(pins, impossible.bans(), impossible.mustPlace(), impossible.habits());
   }
 
   /** How many of these wishes can be kept here. */

@@ -53,8 +53,7 @@ public final class PlanDrawing {
    * @param withinReach ids of the inputs within the player's reach
    * @param width columns, 40 or more
    */
-  static List<String> of(
-      ControlPlan plan, Set<String> withinReach, int width, Glyphs glyphs) {
+  static List<String> of(ControlPlan plan, Set<String> withinReach, int width, Glyphs glyphs) {
     PlanDrawing drawing = new PlanDrawing(withinReach, width, glyphs);
     Map<String, List<Assignment>> byDevice = new LinkedHashMap<>();
     plan.assignments()
@@ -190,8 +189,7 @@ public final class PlanDrawing {
       String one = i < left.size() ? left.get(i) : "";
       String other = i < right.size() ? right.get(i) : "";
       String mid = i == 0 ? " <- + -> " : "         ";
-      lines.add(
-          (" ".repeat(Math.max(0, room - one.length())) + one + mid + other).stripTrailing());
+      lines.add((" ".repeat(Math.max(0, room - one.length())) + one + mid + other).stripTrailing());
     }
     middle(ways.get("down"), room);
   }
@@ -212,13 +210,11 @@ public final class PlanDrawing {
   private void labels(List<Assignment> all) {
     int room = Math.min(30, (width - 6) / 2);
     for (Assignment one : all) {
-      String label =
-          one.held().map(h -> "hold " + h + " + ").orElse("") + one.inputName();
+      String label = one.held().map(h -> "hold " + h + " + ").orElse("") + one.inputName();
       List<String> left = Wrapped.lines(room, clean(label));
       List<String> right =
           Wrapped.lines(
-              width - room - 6,
-              clean(one.name() + " (" + Effectors.words(one.effector()) + ")"));
+              width - room - 6, clean(one.name() + " (" + Effectors.words(one.effector()) + ")"));
       for (int i = 0; i < Math.max(left.size(), right.size()); i++) {
         String box = i < left.size() ? left.get(i) : "";
         String text = i < right.size() ? right.get(i) : "";

@@ -54,8 +54,7 @@ final class PlanReasons {
           .map(Rule::reason)
           .findFirst()
           .ifPresent(
-              reason ->
-                  pieces.add(Paragraph.item(Phrases.sentence(reason) + " [" + key + "]")));
+              reason -> pieces.add(Paragraph.item(Phrases.sentence(reason) + " [" + key + "]")));
     }
     for (ControlPlan.RunnerUp other : assignment.runnersUp()) {
       pieces.add(

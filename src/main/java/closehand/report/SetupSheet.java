@@ -45,8 +45,7 @@ public final class SetupSheet {
     pieces.addAll(TitleLines.of("Set-up sheet", input));
     pieces.addAll(TitleLines.provisionalLine(input));
     if (input.together().forReview()) {
-      pieces.add(
-          Paragraph.of("A draft for a clinician to review. Set nothing up before that."));
+      pieces.add(Paragraph.of("A draft for a clinician to review. Set nothing up before that."));
     }
     pieces.addAll(CautionLines.of(input));
     checks();
@@ -118,8 +117,7 @@ public final class SetupSheet {
       matters.merge(one.action(), one.importance(), Math::max);
       String name = one.name();
       boolean part = !one.id().equals(one.action()) && name.contains(": ");
-      names.putIfAbsent(
-          one.action(), part ? name.substring(0, name.lastIndexOf(": ")) : name);
+      names.putIfAbsent(one.action(), part ? name.substring(0, name.lastIndexOf(": ")) : name);
     }
     return names.keySet().stream()
         .sorted(
@@ -219,9 +217,7 @@ public final class SetupSheet {
       pieces.add(new Gap());
       pieces.add(
           Paragraph.of(
-              "Left out for now: "
-                  + Phrases.and(List.copyOf(names))
-                  + ". The plan says why."));
+              "Left out for now: " + Phrases.and(List.copyOf(names)) + ". The plan says why."));
     }
   }
 

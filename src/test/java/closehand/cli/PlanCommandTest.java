@@ -41,7 +41,9 @@ class PlanCommandTest {
   void theListCanBeReadAloud() {
     World world = World.run("", "plan", "--answers", CALM, "--game", "0", "--ascii");
     assertTrue(world.output().contains("CONTROL PLAN: "), world.output());
-    assertTrue(world.output().replace('\n', ' ').contains("No published method was made"), "said on every plan");
+    assertTrue(
+        world.output().replace('\n', ' ').contains("No published method was made"),
+        "said on every plan");
     for (String line : world.output().split("\n", -1)) {
       assertTrue(line.length() <= 72, line);
     }

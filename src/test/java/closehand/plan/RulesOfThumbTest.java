@@ -133,8 +133,7 @@ class RulesOfThumbTest {
           Optional<Assignment> two = planned.plan().assignment(other);
           if (one.isPresent() && two.isPresent()) {
             pairs++;
-            boolean sameStick =
-                one.get().input().contains(".") && two.get().input().contains(".");
+            boolean sameStick = one.get().input().contains(".") && two.get().input().contains(".");
             assertTrue(
                 sameStick || !one.get().effector().equals(two.get().effector()),
                 action.id() + " with " + other);
@@ -222,14 +221,10 @@ class RulesOfThumbTest {
             .demand()
             .job(one.action())
             .ifPresent(
-                j ->
-                    places
-                        .computeIfAbsent(j, k -> new java.util.TreeSet<>())
-                        .add(one.path()));
+                j -> places.computeIfAbsent(j, k -> new java.util.TreeSet<>()).add(one.path()));
       }
     }
-    long shared =
-        places.entrySet().stream().filter(e -> e.getValue().size() == 1).count();
+    long shared = places.entrySet().stream().filter(e -> e.getValue().size() == 1).count();
     assertTrue(shared >= 2, places.toString());
   }
 

@@ -28,8 +28,7 @@ class WishTest {
   @Test
   void aCellAndAButtonOfAlmostTheSameNameAreToldApart() {
     Planning planning = Player.gold("GC1").planning();
-    PlanAsk both =
-        PlanAsk.USUAL.only(List.of("MOUSE_SIDE_L", "JOY_DESK", "SW_FOOT"));
+    PlanAsk both = PlanAsk.USUAL.only(List.of("MOUSE_SIDE_L", "JOY_DESK", "SW_FOOT"));
     Planned wished = planning.plan(2, both.with(List.of(new Wish("Remove", "B2"))), QUICK);
     assertEquals("MOUSE_SIDE_L/B2", wished.plan().assignment("CIT04").orElseThrow().path());
   }
@@ -38,8 +37,9 @@ class WishTest {
   void aWishThatNothingCanServeIsToldAndNotPassedOver() {
     Planning planning = Player.gold("GC1").planning();
     List<Integer> first = List.of(1);
-    assertTrue(planning.unread(with("flying", "B2"), first).get(0).contains("no action")
-        || planning.unread(with("flying", "B2"), first).get(0).contains("No game"));
+    assertTrue(
+        planning.unread(with("flying", "B2"), first).get(0).contains("no action")
+            || planning.unread(with("flying", "B2"), first).get(0).contains("No game"));
     assertTrue(planning.unread(with("jump", "Z9"), first).get(0).contains("within reach"));
     assertTrue(planning.unread(with("Camera", "B2"), first).get(0).contains("cannot be worked"));
     assertEquals(List.of(), planning.unread(with("jump", "B2"), first));

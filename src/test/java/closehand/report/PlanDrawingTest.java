@@ -45,7 +45,15 @@ class PlanDrawingTest {
     all.add(at("Walk: forward", "B2", "side cell B2", "cell", "Side-button mouse", "L.T"));
     all.add(at("Jump over things", "A1", "side cell A1", "cell", "Side-button mouse", "L.T"));
     all.add(at("Look", "pointer", "pointer, by sliding", "pointer", "Side-button mouse", "L.hand"));
-    all.add(at("Second meaning", "B3", "side cell B3", "cell", "Side-button mouse", "L.T", "left toe switch"));
+    all.add(
+        at(
+            "Second meaning",
+            "B3",
+            "side cell B3",
+            "cell",
+            "Side-button mouse",
+            "L.T",
+            "left toe switch"));
     all.add(at("Reload", "D02", "key W", "key", "Keypad", "R.I"));
     all.add(at("Open the map", "C03", "key D", "key", "Keypad", "R.M"));
     all.add(at("Dodge", "padUp", "direction pad up", "button", "Controller", "R.T"));
@@ -55,8 +63,19 @@ class PlanDrawingTest {
     all.add(at("Sprint", "Ltoe", "left toe switch", "switch", "Foot switches", "L.foot"));
     all.add(at("Pause", "ph1", "phrase 1", "phrase", "Voice", "voice"));
     return new ControlPlan(
-        0, "FPA", "A game", List.of(), 1, 1, Sureness.PROVED, all, List.of(), List.of(), List.of(),
-        List.of(), List.of());
+        0,
+        "FPA",
+        "A game",
+        List.of(),
+        1,
+        1,
+        Sureness.PROVED,
+        all,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of());
   }
 
   private static Assignment at(
@@ -73,8 +92,25 @@ class PlanDrawingTest {
       String effector,
       String held) {
     return new Assignment(
-        name, name, name, "X", input, words, kind, device, "", effector,
-        held.isEmpty() ? Optional.empty() : Optional.of(held), Mode.TAP, 1, 0, 2, 1, 10, 1,
-        List.of(), List.of());
+        name,
+        name,
+        name,
+        "X",
+        input,
+        words,
+        kind,
+        device,
+        "",
+        effector,
+        held.isEmpty() ? Optional.empty() : Optional.of(held),
+        Mode.TAP,
+        1,
+        0,
+        2,
+        1,
+        10,
+        1,
+        List.of(),
+        List.of());
   }
 }

@@ -31,8 +31,7 @@ public final class DemandMaker {
   private String mover = "";
   private String pointer = "";
 
-  private DemandMaker(
-      GameProfile profile, GameFacts game, DemandFigures figures, Form form) {
+  private DemandMaker(GameProfile profile, GameFacts game, DemandFigures figures, Form form) {
     this.profile = profile;
     this.game = game;
     this.figures = figures;
@@ -40,8 +39,7 @@ public final class DemandMaker {
   }
 
   /** The demand of one game in one form. */
-  public static Demand of(
-      GameProfile profile, GameFacts game, DemandFigures figures, Form form) {
+  public static Demand of(GameProfile profile, GameFacts game, DemandFigures figures, Form form) {
     DemandMaker maker = new DemandMaker(profile, game, figures, form);
     profile.actions().forEach(maker::action);
     return maker.demand();
@@ -257,8 +255,7 @@ public final class DemandMaker {
     parts.put(action.id(), List.copyOf(ids));
   }
 
-  private void add(
-      Action action, String id, String name, Style style, double often, double hold) {
+  private void add(Action action, String id, String name, Style style, double often, double hold) {
     boolean lets = action.style().contains("release");
     wanted.add(
         new WantedAction(

@@ -77,7 +77,8 @@ final class BodyParts {
             effector,
             tenths(Math.min(load.mostPressesPerMinute(), load.mostShareOfTapRate() * taps)),
             tenths(
-                share() * Math.min(load.greenPressesPerMinute(), load.greenShareOfTapRate() * taps)),
+                share()
+                    * Math.min(load.greenPressesPerMinute(), load.greenShareOfTapRate() * taps)),
             held(load.mostHeldShare()),
             held(share() * load.greenHeldShare()),
             longestHold(facts.number("digit." + side + ".holdS." + digit)),
@@ -107,8 +108,7 @@ final class BodyParts {
   Optional<BodyPart> hand(String effector) {
     String role = facts.code("hand." + effector.charAt(0) + ".role").orElse("");
     boolean presses = List.of("bigPress", "gripPress", "full").contains(role);
-    return presses && !rests(effector)
-        ? Optional.of(site(effector, QUICK)) : Optional.empty();
+    return presses && !rests(effector) ? Optional.of(site(effector, QUICK)) : Optional.empty();
   }
 
   /** Another part of the body, if its score says that it is reliable. */

@@ -9,7 +9,8 @@ import java.util.Set;
  * @param approach the approach
  * @param name plain words
  * @param setUpPoints what setting it up and paying for it costs
- * @param halfParts how many halves of a part it counts for: switches share one box, software is none
+ * @param halfParts how many halves of a part it counts for: switches share one box, software is
+ *     none
  * @param handsBusy hands that can hold nothing else: {@code L}, {@code R}
  * @param digitsBusy hands whose fingers rest on it, so that they hold nothing else but light
  *     switches
@@ -34,8 +35,7 @@ public record SuppliedDevice(
    * either hand.
    */
   public boolean clashes(SuppliedDevice other) {
-    boolean twice =
-        approach.equals(other.approach) && !handsBusy.isEmpty() && halfParts == WHOLE;
+    boolean twice = approach.equals(other.approach) && !handsBusy.isEmpty() && halfParts == WHOLE;
     return twice
         || meet(handsBusy, other.handsBusy)
         || meet(handsBusy, other.digitsBusy)

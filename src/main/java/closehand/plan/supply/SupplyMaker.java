@@ -171,10 +171,14 @@ public final class SupplyMaker {
     boolean software = approach.costClasses().contains("0");
     boolean switches = approach.family().equals("switch");
     String named =
-        approach.words().brief()
-            + (side.isEmpty() ? "" : side.equals("L") ? ", left" : ", right");
+        approach.words().brief() + (side.isEmpty() ? "" : side.equals("L") ? ", left" : ", right");
     return new SuppliedDevice(
-        id, approach.id(), named, burden.of(approach, behind.getOrDefault(approach.id(), 0)), software ? 0 : switches ? 1 : 2, hands,
+        id,
+        approach.id(),
+        named,
+        burden.of(approach, behind.getOrDefault(approach.id(), 0)),
+        software ? 0 : switches ? 1 : 2,
+        hands,
         digits);
   }
 
@@ -185,8 +189,7 @@ public final class SupplyMaker {
         approach.inputs().stream()
             .filter(i -> !i.does().contains(TEXT))
             .limit(PANEL_BUTTONS)
-            .forEach(
-                i -> inputs.add(approach, i, pointer.device(), pointer.effector()));
+            .forEach(i -> inputs.add(approach, i, pointer.device(), pointer.effector()));
         textBy.add(approach.id());
       }
     }
