@@ -63,6 +63,17 @@ final class PlanOptions extends Subcommand {
       description = "Why an action sits where it does, and what other places would cost.")
   private @Nullable String explain;
 
+  @Option(
+      names = "--load",
+      description = "What the plan asks of the body, by every method, with limits and sources.")
+  private boolean load;
+
+  @Option(
+      names = "--accept",
+      paramLabel = "PART=NAME: REASON",
+      description = "A clinician accepts a red part of the body, by name and with a reason.")
+  private List<String> accepts = new ArrayList<>();
+
   @Option(names = "--json", description = "One JSON object for other programs.")
   private boolean json;
 
@@ -90,6 +101,8 @@ final class PlanOptions extends Subcommand {
                 : OptionalLong.of(Math.round(seconds * MILLISECONDS)),
             wishes,
             Optional.ofNullable(explain),
+            accepts,
+            load,
             json);
     return new PlanCommand(surroundings, bank, source, wanted).run();
   }

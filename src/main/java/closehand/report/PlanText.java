@@ -3,6 +3,8 @@ package closehand.report;
 import closehand.plan.ControlPlan;
 import closehand.plan.ControlPlan.Assignment;
 import closehand.plan.Planned;
+import closehand.strain.Accepted;
+import closehand.strain.DayLoad;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,8 +14,18 @@ import java.util.Optional;
 public final class PlanText {
   private PlanText() {}
 
-  /** The plans of all games, one after the other. */
+  /** The plans of all games, one after the other, with what each asks of the body. */
   public static String of(PageInput input, List<Planned> plans, Glyphs glyphs) {
+    return of(input, plans, List.of(), glyphs);
+  }
+
+  /**
+   * The same where a clinician accepted parts above the red line.
+   *
+   * @param accepted what was accepted, by whom and why; a red part that is not here blocks its plan
+   */
+  public static String of(
+      PageInput input, List<Planned> plans, List<Accepted> accepted, Glyphs glyphs) {
     if (!input.ending().isEmpty()) {
       return StopNotice.of(input.ending(), glyphs);
     }
@@ -24,9 +36,11 @@ public final class PlanText {
     if (plans.isEmpty()) {
       pieces.add(Paragraph.of("No plan yet: no game has been named."));
     }
-    for (Planned planned : plans) {
-      pieces.addAll(PlanLines.of(input.bank(), planned));
+    DayLoad day = LoadText.day(input, plans);
+    for (int i = 0; i < plans.size(); i++) {
+      pieces.addAll(LoadText.withLoad(input, plans.get(i), day.games().get(i), accepted));
     }
+    pieces.addAll(LoadText.under(input, day));
     pieces.addAll(PlanLines.standing());
     pieces.addAll(FooterLines.of(input));
     return Sheet.text(pieces, glyphs);
