@@ -3,8 +3,6 @@ package closehand.cli;
 import closehand.bank.Approach;
 import closehand.bank.Bank;
 import closehand.bank.Hint;
-import closehand.bank.Problem;
-import closehand.bank.Where;
 import closehand.json.PlanWriter;
 import closehand.plan.ControlPlan;
 import closehand.plan.PlanAsk;
@@ -15,7 +13,6 @@ import closehand.report.Glyphs;
 import closehand.report.LoadText;
 import closehand.report.PageInput;
 import closehand.report.PlanText;
-import closehand.strain.Accepted;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -45,10 +42,12 @@ final class PlanCommand {
       OptionalLong milliseconds,
       List<String> wishes,
       Optional<String> explain,
+      List<String> efforts,
       List<String> accepts,
       boolean load,
       boolean json) {
     Wanted {
+      efforts = List.copyOf(efforts);
       accepts = List.copyOf(accepts);
       approaches = approaches.stream().map(String::strip).filter(a -> !a.isEmpty()).toList();
       wishes = List.copyOf(wishes);
@@ -121,8 +120,9 @@ final class PlanCommand {
     if (ask.isEmpty()) {
       return ExitCode.USAGE;
     }
-    List<Accepted> accepted = new ArrayList<>();
-    if (!accepted(accepted)) {
+    Optional<LoadText.Rated> rated =
+        SaidAboutLoad.read(wanted.efforts(), wanted.accepts(), surroundings.error());
+    if (rated.isEmpty()) {
       return ExitCode.USAGE;
     }
     Map<Integer, Planned> plans = plans(planning, ask.get());
@@ -130,30 +130,15 @@ final class PlanCommand {
       return explain(plans, input);
     }
     List<ControlPlan> all = plans.values().stream().map(Planned::plan).toList();
-    print(wanted.json() ? PlanWriter.write(all, List.of()) : text(input, plans, accepted));
+    print(wanted.json() ? PlanWriter.write(all, List.of()) : text(input, plans, rated.get()));
     return all.stream().allMatch(ControlPlan::proven) ? ExitCode.DONE : ExitCode.UNFINISHED;
   }
 
-  private String text(PageInput input, Map<Integer, Planned> plans, List<Accepted> accepted) {
+  private String text(PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {
     List<Planned> all = List.copyOf(plans.values());
     return wanted.load()
-        ? LoadText.details(input, all, glyphs())
-        : PlanText.of(input, all, accepted, glyphs());
-  }
-
-  /** Reads which red parts a clinician accepts; false after saying what is missing. */
-  private boolean accepted(List<Accepted> accepted) {
-    List<Problem> problems = new ArrayList<>();
-    for (String one : wanted.accepts()) {
-      int equals = one.indexOf('=');
-      int colon = one.indexOf(':', equals + 1);
-      String part = equals < 0 ? one : one.substring(0, equals);
-      String by = equals < 0 || colon < 0 ? "" : one.substring(equals + 1, colon);
-      String reason = colon < 0 ? "" : one.substring(colon + 1);
-      Accepted.of(Where.file("--accept"), part, by, reason, problems).ifPresent(accepted::add);
-    }
-    problems.forEach(p -> surroundings.error().println(p.what() + " " + p.mend()));
-    return problems.isEmpty();
+        ? LoadText.details(input, all, rated, glyphs())
+        : PlanText.of(input, all, rated, glyphs());
   }
 
   private Optional<PlanAsk> ask(Planning planning) {

@@ -69,6 +69,14 @@ final class PlanOptions extends Subcommand {
   private boolean load;
 
   @Option(
+      names = "--effort",
+      paramLabel = "PART=0..10",
+      split = ",",
+      description =
+          "How hard a press is there, 0 to 10 of the most this player can do, such as R.T=3.")
+  private List<String> efforts = new ArrayList<>();
+
+  @Option(
       names = "--accept",
       paramLabel = "PART=NAME: REASON",
       description = "A clinician accepts a red part of the body, by name and with a reason.")
@@ -101,6 +109,7 @@ final class PlanOptions extends Subcommand {
                 : OptionalLong.of(Math.round(seconds * MILLISECONDS)),
             wishes,
             Optional.ofNullable(explain),
+            efforts,
             accepts,
             load,
             json);

@@ -22,6 +22,7 @@ final class LoadDetails {
   private static final double HUNDRED = 100;
 
   private final Set<Method> methods = new LinkedHashSet<>();
+  private final Set<Flag> notes = new LinkedHashSet<>();
   private final List<Piece> pieces = new ArrayList<>();
 
   private LoadDetails() {}
@@ -31,6 +32,10 @@ final class LoadDetails {
     LoadDetails details = new LoadDetails();
     day.games().forEach(g -> details.game(bank, g));
     details.pieces.addAll(LoadLines.together(day));
+    details.pieces.add(new Heading("What to know beside the figures"));
+    details.notes.stream()
+        .filter(f -> f != Flag.EFFORT_NOT_RATED)
+        .forEach(f -> details.pieces.add(Paragraph.item(LoadWords.flag(f))));
     details.pieces.addAll(LoadLines.standing(day.games()));
     details.pieces.add(new Heading("Methods"));
     details.methods.forEach(
@@ -65,9 +70,7 @@ final class LoadDetails {
     }
     LoadLines.heaviest(load).ifPresent(s -> pieces.add(Paragraph.item(s)));
     pieces.addAll(LoadLines.cautions(bank, load));
-    load.flags().stream()
-        .filter(f -> f != Flag.EFFORT_NOT_RATED)
-        .forEach(f -> pieces.add(Paragraph.item(LoadWords.flag(f))));
+    notes.addAll(load.flags());
   }
 
   private void add(String who, Load load) {
@@ -84,7 +87,7 @@ final class LoadDetails {
     text.append(LoadLines.said(load));
     if (load instanceof Load.Figure figure) {
       text.append("; mostly ").append(LoadLines.drivers(figure));
-      figure.flags().forEach(f -> text.append(". ").append(Phrases.bare(LoadWords.flag(f))));
+      notes.addAll(figure.flags());
     }
     return Optional.of(text.append('.').toString());
   }

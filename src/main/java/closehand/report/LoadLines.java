@@ -2,6 +2,7 @@ package closehand.report;
 
 import closehand.bank.Bank;
 import closehand.bank.Caution;
+import closehand.interview.Wording;
 import closehand.strain.Accepted;
 import closehand.strain.BodyPart;
 import closehand.strain.DayLoad;
@@ -10,12 +11,12 @@ import closehand.strain.EffectorReading;
 import closehand.strain.Flag;
 import closehand.strain.HandReading;
 import closehand.strain.Load;
-import closehand.strain.LoadCaution;
 import closehand.strain.LoadWords;
 import closehand.strain.Method;
 import closehand.strain.PlanLoad;
 import closehand.strain.Use;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -146,7 +147,7 @@ final class LoadLines {
   }
 
   private static String oneDecimal(double value) {
-    return closehand.interview.Wording.number(Math.round(10 * value) / 10.0);
+    return Wording.number(Math.round(10 * value) / 10.0);
   }
 
   static String drivers(Load.Figure figure) {
@@ -194,16 +195,21 @@ final class LoadLines {
     return text.toString();
   }
 
-  /** Each caution by its title with the figures behind it and the first thing to do. */
+  /** Each caution once, by its title, with the figures behind it and the first thing to do. */
   static List<Piece> cautions(Bank bank, PlanLoad load) {
+    Map<String, List<String>> because = new LinkedHashMap<>();
+    load.cautions()
+        .forEach(
+            c -> because.computeIfAbsent(c.code(), k -> new ArrayList<>()).add(c.because()));
     List<Piece> pieces = new ArrayList<>();
-    for (LoadCaution raised : load.cautions()) {
-      Optional<Caution> caution = bank.caution(raised.code());
-      String title = caution.map(c -> Phrases.bare(c.title())).orElse(raised.code());
-      String first =
-          caution.flatMap(c -> c.actions().stream().findFirst()).map(a -> " " + a).orElse("");
-      pieces.add(Paragraph.item(title + ": " + raised.because() + "." + first));
-    }
+    because.forEach(
+        (code, figures) -> {
+          Optional<Caution> caution = bank.caution(code);
+          String title = caution.map(c -> Phrases.bare(c.title())).orElse(code);
+          String first =
+              caution.flatMap(c -> c.actions().stream().findFirst()).map(a -> " " + a).orElse("");
+          pieces.add(Paragraph.item(title + ": " + String.join("; ", figures) + "." + first));
+        });
     return pieces;
   }
 

@@ -11,14 +11,31 @@ import closehand.strain.PlayTimes;
 import closehand.strain.SessionPlan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** The load of a player's control plans, beside the plans and in detail. */
 public final class LoadText {
   private LoadText() {}
 
+  /**
+   * What people said about the load of a plan.
+   *
+   * @param effort how hard a press is as a share of the own maximum, 0 to 1, by body part
+   * @param accepted red parts that a clinician accepted, by whom and why
+   */
+  public record Rated(Map<String, Double> effort, List<Accepted> accepted) {
+    /** Nothing was said. */
+    public static final Rated NOTHING = new Rated(Map.of(), List.of());
+
+    public Rated {
+      effort = Map.copyOf(effort);
+      accepted = List.copyOf(accepted);
+    }
+  }
+
   /** What the plans of one player ask over a day. */
-  public static DayLoad day(PageInput input, List<Planned> plans) {
-    Body body = Body.of(input.answers());
+  static DayLoad day(PageInput input, List<Planned> plans, Rated rated) {
+    Body body = new Body(rated.effort(), Body.of(input.answers()).tapsInTenSeconds());
     PlayTime time = PlayTimes.of(input.answers());
     List<PlanLoad> loads = new ArrayList<>();
     for (Planned planned : plans) {
@@ -29,7 +46,8 @@ public final class LoadText {
   }
 
   /** Every method with its limits and sources, for the clinician. */
-  public static String details(PageInput input, List<Planned> plans, Glyphs glyphs) {
+  public static String details(
+      PageInput input, List<Planned> plans, Rated rated, Glyphs glyphs) {
     if (!input.ending().isEmpty()) {
       return StopNotice.of(input.ending(), glyphs);
     }
@@ -37,7 +55,7 @@ public final class LoadText {
     if (plans.isEmpty()) {
       pieces.add(Paragraph.of("No plan yet: no game has been named."));
     } else {
-      DayLoad day = day(input, plans);
+      DayLoad day = day(input, plans, rated);
       pieces.addAll(LoadDetails.of(input.bank(), day));
       pieces.addAll(SessionLines.withReasons(input, day.isHeavy()));
     }

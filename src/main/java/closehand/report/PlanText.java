@@ -3,7 +3,6 @@ package closehand.report;
 import closehand.plan.ControlPlan;
 import closehand.plan.ControlPlan.Assignment;
 import closehand.plan.Planned;
-import closehand.strain.Accepted;
 import closehand.strain.DayLoad;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,16 +15,16 @@ public final class PlanText {
 
   /** The plans of all games, one after the other, with what each asks of the body. */
   public static String of(PageInput input, List<Planned> plans, Glyphs glyphs) {
-    return of(input, plans, List.of(), glyphs);
+    return of(input, plans, LoadText.Rated.NOTHING, glyphs);
   }
 
   /**
-   * The same where a clinician accepted parts above the red line.
+   * The same with what people said about its load.
    *
-   * @param accepted what was accepted, by whom and why; a red part that is not here blocks its plan
+   * @param rated efforts rated and red parts accepted; a red part that is not here blocks its plan
    */
   public static String of(
-      PageInput input, List<Planned> plans, List<Accepted> accepted, Glyphs glyphs) {
+      PageInput input, List<Planned> plans, LoadText.Rated rated, Glyphs glyphs) {
     if (!input.ending().isEmpty()) {
       return StopNotice.of(input.ending(), glyphs);
     }
@@ -36,9 +35,9 @@ public final class PlanText {
     if (plans.isEmpty()) {
       pieces.add(Paragraph.of("No plan yet: no game has been named."));
     }
-    DayLoad day = LoadText.day(input, plans);
+    DayLoad day = LoadText.day(input, plans, rated);
     for (int i = 0; i < plans.size(); i++) {
-      pieces.addAll(LoadText.withLoad(input, plans.get(i), day.games().get(i), accepted));
+      pieces.addAll(LoadText.withLoad(input, plans.get(i), day.games().get(i), rated.accepted()));
     }
     pieces.addAll(LoadText.under(input, day));
     pieces.addAll(PlanLines.standing());

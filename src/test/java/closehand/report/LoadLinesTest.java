@@ -89,7 +89,7 @@ class LoadLinesTest {
     for (String text : List.of(player(load()), details(load()))) {
       assertTrue(flat(text).contains(LoadWords.MADE_FOR_WORK), text);
       assertTrue(flat(text).contains(LoadWords.YOUR_OWN_SIGNS), text);
-      assertTrue(flat(text).contains("Effort has not been rated yet."), text);
+      assertTrue(flat(text).contains("Effort has not been rated for every part yet."), text);
     }
   }
 
