@@ -35,6 +35,7 @@ final class CaseDesk implements Desk {
   private final Kept kept;
   private final Glyphs glyphs;
   private final String today;
+  private boolean troubled;
 
   CaseDesk(Pages pages, Kept kept, Glyphs glyphs, String today) {
     this.pages = pages;
@@ -111,16 +112,21 @@ final class CaseDesk implements Desk {
   public List<String> keep(Interview interview) {
     try {
       kept.save(interview);
+      troubled = false;
       return List.of();
     } catch (StoredCase.ChangedElsewhere e) {
       return List.of(
           "This case is open in another window, which has saved it since. Nothing here is saved over it:"
               + " leave here, and go on in the other window.");
     } catch (IOException e) {
+      if (troubled) {
+        return List.of("Still not saved. " + kept.trouble(e));
+      }
+      troubled = true;
       return List.of(
           kept.trouble(e)
               + " The answers since the last save are only in this window. The interview goes on, and saving is"
-              + " tried again after each answer.");
+              + " tried again after each answer. When you leave you can choose another place.");
     }
   }
 

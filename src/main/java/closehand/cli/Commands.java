@@ -119,7 +119,10 @@ final class Commands {
         SummaryOptions.class,
         PlanOptions.class,
         WhyOptions.class,
-        CheckOptions.class
+        CheckOptions.class,
+        ExportOptions.class,
+        UnlockOptions.class,
+        ForgetOptions.class
       },
       footer = {
         "",

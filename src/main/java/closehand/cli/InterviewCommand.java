@@ -30,6 +30,7 @@ final class InterviewCommand {
     Optional<String> route = Optional.empty();
     Optional<String> script = Optional.empty();
     boolean ascii;
+    boolean review;
   }
 
   InterviewCommand(Surroundings surroundings, Wanted wanted) {
@@ -107,7 +108,8 @@ final class InterviewCommand {
     if (bank.isEmpty()) {
       return ExitCode.BAD_DATA;
     }
-    CaseOpening.Outcome outcome = opening(console, bank.get()).again(wanted.caseName.orElseThrow());
+    CaseOpening.Outcome outcome =
+        opening(console, bank.get()).again(wanted.caseName.orElseThrow(), wanted.review);
     if (outcome instanceof CaseOpening.Outcome.Ended ended) {
       surroundings.output().flush();
       return ended.exitCode();

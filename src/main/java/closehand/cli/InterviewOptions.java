@@ -39,6 +39,11 @@ final class InterviewOptions extends Subcommand {
   private @Nullable String route;
 
   @Option(
+      names = "--review",
+      description = "Ask again what a review asks: changes, warning signs and pain.")
+  private boolean review;
+
+  @Option(
       names = "--script",
       paramLabel = "FILE",
       description = "Read one answer a line from this file; - reads standard input.")
@@ -54,6 +59,7 @@ final class InterviewOptions extends Subcommand {
     wanted.route = Optional.ofNullable(route);
     wanted.script = Optional.ofNullable(script);
     wanted.ascii = bank.ascii();
+    wanted.review = review;
     return new InterviewCommand(surroundings, wanted).run();
   }
 }

@@ -164,6 +164,22 @@ final class Course {
     now = now.with(checks).standingAt(Optional.of(WellKnown.CONSENT_STATE));
   }
 
+  /**
+   * A new sitting that asks again what a review asks: consent, what has changed, warning signs and
+   * pain.
+   */
+  void review() {
+    Optional<String> bookmark = now.bookmark();
+    now = now.with(Sitting.NEW);
+    List<String> queue = Review.askedAgain(now.outline(), walk());
+    if (queue.isEmpty()) {
+      startAt(bookmark);
+      return;
+    }
+    Checks checks = checks().begin(Checks.Stage.AFTER_BREAK, queue, bookmark, now.answers());
+    now = now.with(checks).standingAt(Optional.of(queue.get(0)));
+  }
+
   /** The first of these that is open and can be asked, or else the first that can be asked. */
   Optional<Outline.Place> best(List<Outline.Place> fields) {
     Walk walk = walk();

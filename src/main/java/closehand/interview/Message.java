@@ -53,4 +53,10 @@ public sealed interface Message {
 
   /** A saved case is opened again: a new sitting begins, and consent is asked again first. */
   record Resume() implements Message {}
+
+  /**
+   * A saved case is opened for a review: a new sitting begins, in which consent, what has changed,
+   * the warning signs and pain are asked again, and nothing else that is answered.
+   */
+  record Review() implements Message {}
 }

@@ -52,7 +52,9 @@ public record Prompt(
     /** A run of bodily tasks is over. */
     AFTER_TASKS,
     /** A saved case was opened again. */
-    AFTER_BREAK
+    AFTER_BREAK,
+    /** A saved case is looked at again after a while. */
+    REVIEW
   }
 
   static Prompt of(Interview interview, Outline.Place place) {
@@ -115,7 +117,7 @@ public record Prompt(
     return switch (checks.stage()) {
       case BEFORE_TASKS -> Again.BEFORE_TASKS;
       case AFTER_TASKS -> Again.AFTER_TASKS;
-      case AFTER_BREAK -> Again.AFTER_BREAK;
+      case AFTER_BREAK -> fact.equals(WellKnown.CONSENT_STATE) ? Again.AFTER_BREAK : Again.REVIEW;
       case TALK, TASKS -> Again.NO;
     };
   }

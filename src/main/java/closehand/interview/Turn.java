@@ -73,6 +73,8 @@ final class Turn {
       course.become(now.askedBy(conduct.asker()));
     } else if (message instanceof Message.Resume) {
       course.resume();
+    } else if (message instanceof Message.Review) {
+      course.review();
     } else {
       throw new IllegalArgumentException("Unknown message: " + message.getClass().getSimpleName());
     }
