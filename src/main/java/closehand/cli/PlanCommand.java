@@ -54,8 +54,7 @@ final class PlanCommand {
     }
   }
 
-  PlanCommand(
-      Surroundings surroundings, BankOption bank, AnswersOption source, Wanted wanted) {
+  PlanCommand(Surroundings surroundings, BankOption bank, AnswersOption source, Wanted wanted) {
     this.surroundings = surroundings;
     this.bank = bank;
     this.source = source;
@@ -84,19 +83,13 @@ final class PlanCommand {
     return wanted.approaches().stream()
         .filter(a -> !ids.contains(a))
         .findFirst()
-        .map(
-            a ->
-                "There is no control \""
-                    + Words.clean(a)
-                    + "\". "
-                    + Hint.didYouMean(a, ids));
+        .map(a -> "There is no control \"" + Words.clean(a) + "\". " + Hint.didYouMean(a, ids));
   }
 
   private int withheld(PageInput input) {
     if (wanted.json()) {
       List<String> because =
-          new ArrayList<>(
-              input.together().stops().stream().map(w -> w.caution().code()).toList());
+          new ArrayList<>(input.together().stops().stream().map(w -> w.caution().code()).toList());
       if (because.isEmpty()) {
         because.add("withheld");
       }
@@ -112,8 +105,7 @@ final class PlanCommand {
     if (wanted.game().isPresent() && !slots.contains(wanted.game().getAsInt() + 1)) {
       surroundings
           .error()
-          .println(
-              "There is no game " + wanted.game().getAsInt() + "; games are counted from 0.");
+          .println("There is no game " + wanted.game().getAsInt() + "; games are counted from 0.");
       return ExitCode.USAGE;
     }
     Optional<PlanAsk> ask = ask(planning);
@@ -149,8 +141,7 @@ final class PlanCommand {
         surroundings.error().println("--set is an action and an input, such as jump=B3.");
         return Optional.empty();
       }
-      PlanAsk.Wish one =
-          new PlanAsk.Wish(wish.substring(0, equals), wish.substring(equals + 1));
+      PlanAsk.Wish one = new PlanAsk.Wish(wish.substring(0, equals), wish.substring(equals + 1));
       wishes.add(one);
     }
     Optional<List<String>> only =
@@ -162,9 +153,7 @@ final class PlanCommand {
   }
 
   private List<Integer> slots(Planning planning) {
-    return wanted.game().isPresent()
-        ? List.of(wanted.game().getAsInt() + 1)
-        : planning.slots();
+    return wanted.game().isPresent() ? List.of(wanted.game().getAsInt() + 1) : planning.slots();
   }
 
   private Map<Integer, Planned> plans(Planning planning, PlanAsk ask) {
@@ -190,12 +179,9 @@ final class PlanCommand {
 
   private int explain(Map<Integer, Planned> plans, PageInput input) {
     String action = wanted.explain().orElseThrow();
-    List<Planned> having =
-        plans.values().stream().filter(p -> PlanText.names(p, action)).toList();
+    List<Planned> having = plans.values().stream().filter(p -> PlanText.names(p, action)).toList();
     if (having.isEmpty()) {
-      surroundings
-          .error()
-          .println("No game here has an action \"" + Words.clean(action) + "\".");
+      surroundings.error().println("No game here has an action \"" + Words.clean(action) + "\".");
       return ExitCode.USAGE;
     }
     print(PlanText.explained(input, having.get(0), action, glyphs()));

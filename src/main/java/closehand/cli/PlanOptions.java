@@ -47,8 +47,9 @@ final class PlanOptions extends Subcommand {
   @Option(
       names = "--seconds",
       paramLabel = "S",
-      description = "Look for at most this long for each game; without it the work is limited, not"
-          + " the time.")
+      description =
+          "Look for at most this long for each game; without it the work is limited, not"
+              + " the time.")
   private @Nullable Double seconds;
 
   @Option(
@@ -88,8 +89,7 @@ final class PlanOptions extends Subcommand {
   @Override
   int run(Surroundings surroundings) throws IOException {
     boolean wrongParts = parts != null && (parts < 1 || parts > MOST_PARTS);
-    boolean wrongTime =
-        seconds != null && !(seconds > 0 && seconds <= MOST_SECONDS);
+    boolean wrongTime = seconds != null && !(seconds > 0 && seconds <= MOST_SECONDS);
     if (wrongParts || wrongTime) {
       surroundings
           .error()

@@ -38,8 +38,7 @@ final class LoadDetails {
         .forEach(f -> details.pieces.add(Paragraph.item(LoadWords.flag(f))));
     details.pieces.addAll(LoadLines.standing(day.games()));
     details.pieces.add(new Heading("Methods"));
-    details.methods.forEach(
-        m -> details.pieces.add(Paragraph.item(LoadWords.source(m))));
+    details.methods.forEach(m -> details.pieces.add(Paragraph.item(LoadWords.source(m))));
     return details.pieces;
   }
 

@@ -63,8 +63,7 @@ final class LoadLines {
     List<Piece> pieces = new ArrayList<>();
     for (Accepted one : accepted) {
       boolean red =
-          load.effectors().stream()
-              .anyMatch(e -> e.isRed() && e.effector().equals(one.effector()));
+          load.effectors().stream().anyMatch(e -> e.isRed() && e.effector().equals(one.effector()));
       if (red) {
         pieces.add(
             new OwnWords(
@@ -134,9 +133,7 @@ final class LoadLines {
 
   private static String why(Load load) {
     List<String> whys =
-        load.flags().stream()
-            .map(f -> Phrases.bare(Phrases.lower(LoadWords.flag(f))))
-            .toList();
+        load.flags().stream().map(f -> Phrases.bare(Phrases.lower(LoadWords.flag(f)))).toList();
     return String.join("; ", whys);
   }
 
@@ -199,8 +196,7 @@ final class LoadLines {
   static List<Piece> cautions(Bank bank, PlanLoad load) {
     Map<String, List<String>> because = new LinkedHashMap<>();
     load.cautions()
-        .forEach(
-            c -> because.computeIfAbsent(c.code(), k -> new ArrayList<>()).add(c.because()));
+        .forEach(c -> because.computeIfAbsent(c.code(), k -> new ArrayList<>()).add(c.because()));
     List<Piece> pieces = new ArrayList<>();
     because.forEach(
         (code, figures) -> {

@@ -39,15 +39,13 @@ public final class LoadText {
     PlayTime time = PlayTimes.of(input.answers());
     List<PlanLoad> loads = new ArrayList<>();
     for (Planned planned : plans) {
-      loads.add(
-          PlanLoad.of(planned.plan().title(), PlanUses.of(planned, body), body, time));
+      loads.add(PlanLoad.of(planned.plan().title(), PlanUses.of(planned, body), body, time));
     }
     return DayLoad.of(loads);
   }
 
   /** Every method with its limits and sources, for the clinician. */
-  public static String details(
-      PageInput input, List<Planned> plans, Rated rated, Glyphs glyphs) {
+  public static String details(PageInput input, List<Planned> plans, Rated rated, Glyphs glyphs) {
     if (!input.ending().isEmpty()) {
       return StopNotice.of(input.ending(), glyphs);
     }

@@ -58,10 +58,8 @@ final class PlanLines {
 
   static String sureness(ControlPlan plan) {
     return switch (plan.sureness()) {
-      case PROVED ->
-          "Proved best: under these demands no other plan asks less of you.";
-      case NEAR ->
-          "Within 0.5 % of the best possible: no other plan asks noticeably less of you.";
+      case PROVED -> "Proved best: under these demands no other plan asks less of you.";
+      case NEAR -> "Within 0.5 % of the best possible: no other plan asks noticeably less of you.";
       case OPEN -> "A good plan; whether there is a better one was not settled in the time given.";
     };
   }

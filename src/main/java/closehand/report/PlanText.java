@@ -64,11 +64,9 @@ public final class PlanText {
   }
 
   /** Why one action sits where it does. */
-  public static String explained(
-      PageInput input, Planned planned, String action, Glyphs glyphs) {
+  public static String explained(PageInput input, Planned planned, String action, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>();
-    find(planned, action)
-        .ifPresent(id -> pieces.addAll(PlanReasons.of(input.bank(), planned, id)));
+    find(planned, action).ifPresent(id -> pieces.addAll(PlanReasons.of(input.bank(), planned, id)));
     return Sheet.text(pieces, glyphs);
   }
 

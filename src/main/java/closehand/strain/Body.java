@@ -13,7 +13,8 @@ import java.util.OptionalDouble;
 /**
  * What is known of the person that a load depends on.
  *
- * @param effort how hard a press is as a share of the own maximum, 0 to 1, by body part, where rated
+ * @param effort how hard a press is as a share of the own maximum, 0 to 1, by body part, where
+ *     rated
  * @param tapsInTenSeconds fastest tapping by body part, above 0, where measured
  */
 public record Body(Map<String, Double> effort, Map<String, Double> tapsInTenSeconds) {

@@ -29,11 +29,7 @@ public final class LoadWords {
       case LOAD_LIGHT ->
           pick(band, "green: has room", "amber: busy, worth sharing", "red: very busy");
       case ENDURANCE ->
-          pick(
-              band,
-              "short",
-              "worth watching",
-              "long: worth a toggle, a latch or a foot");
+          pick(band, "short", "worth watching", "long: worth a toggle, a latch or a foot");
       case DUTY_CYCLE ->
           pick(
               band,

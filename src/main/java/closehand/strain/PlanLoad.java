@@ -66,7 +66,13 @@ public record PlanLoad(
       }
     }
     return new PlanLoad(
-        title, body, time, effectors, hands, LoadCautions.of(effectors, hands, hours), flags(byPart.keySet(), body));
+        title,
+        body,
+        time,
+        effectors,
+        hands,
+        LoadCautions.of(effectors, hands, hours),
+        flags(byPart.keySet(), body));
   }
 
   private static List<Flag> flags(Set<String> parts, Body body) {

@@ -96,7 +96,11 @@ public final class PlanUses {
         assignment.id() + ".layer",
         button.name() + ", held for " + assignment.name(),
         Use.Kind.HOLD,
-        new Exertion(button.effector(), body.effortFor(button.effector(), button.ownFactor()), perMinute, seconds),
+        new Exertion(
+            button.effector(),
+            body.effortFor(button.effector(), button.ownFactor()),
+            perMinute,
+            seconds),
         List.of());
   }
 }

@@ -41,7 +41,10 @@ class PlanLoadCommandTest {
   void theClinicianSeesMethodsAndSources() {
     String text = flat(plan("--load"));
     assertTrue(text.contains("Garg, Moore, Kapellusch"), text);
-    assertTrue(text.contains("One session, and the reason for every number".toUpperCase(java.util.Locale.ROOT)), text);
+    assertTrue(
+        text.contains(
+            "One session, and the reason for every number".toUpperCase(java.util.Locale.ROOT)),
+        text);
     assertFalse(text.contains("CONTROL PLAN"), text);
   }
 

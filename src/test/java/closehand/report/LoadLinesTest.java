@@ -62,8 +62,7 @@ class LoadLinesTest {
   void everyPartHasABarANumberAndWords() {
     String text = player(load());
     assertTrue(
-        text.contains("Right thumb         [########--] 46 a minute, held 0 %; amber: busy"),
-        text);
+        text.contains("Right thumb         [########--] 46 a minute, held 0 %; amber: busy"), text);
     assertTrue(
         text.contains("Voice               [##--------] 3 a minute, held 10 %; green: has room"),
         text);
