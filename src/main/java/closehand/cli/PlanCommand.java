@@ -10,6 +10,7 @@ import closehand.plan.Planned;
 import closehand.plan.Planning;
 import closehand.plan.solve.Budget;
 import closehand.report.Glyphs;
+import closehand.report.LoadText;
 import closehand.report.PageInput;
 import closehand.report.PlanText;
 import java.io.IOException;
@@ -44,8 +45,13 @@ final class PlanCommand {
       OptionalLong milliseconds,
       List<String> wishes,
       Optional<String> explain,
+      List<String> efforts,
+      List<String> accepts,
+      boolean load,
       boolean json) {
     Wanted {
+      efforts = List.copyOf(efforts);
+      accepts = List.copyOf(accepts);
       approaches = approaches.stream().map(String::strip).filter(a -> !a.isEmpty()).toList();
       wishes = List.copyOf(wishes);
     }
@@ -109,16 +115,25 @@ final class PlanCommand {
     if (ask.isEmpty()) {
       return ExitCode.USAGE;
     }
+    Optional<LoadText.Rated> rated =
+        SaidAboutLoad.read(wanted.efforts(), wanted.accepts(), surroundings.error());
+    if (rated.isEmpty()) {
+      return ExitCode.USAGE;
+    }
     Map<Integer, Planned> plans = plans(planning, ask.get());
     if (wanted.explain().isPresent()) {
       return explain(plans, input);
     }
     List<ControlPlan> all = plans.values().stream().map(Planned::plan).toList();
-    print(
-        wanted.json()
-            ? PlanWriter.write(all, List.of())
-            : PlanText.of(input, List.copyOf(plans.values()), glyphs()));
+    print(wanted.json() ? PlanWriter.write(all, List.of()) : text(input, plans, rated.get()));
     return all.stream().allMatch(ControlPlan::proven) ? ExitCode.DONE : ExitCode.UNFINISHED;
+  }
+
+  private String text(PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {
+    List<Planned> all = List.copyOf(plans.values());
+    return wanted.load()
+        ? LoadText.details(input, all, rated, glyphs())
+        : PlanText.of(input, all, rated, glyphs());
   }
 
   private Optional<PlanAsk> ask(Planning planning) {
