@@ -137,7 +137,9 @@ final class ScreenCases implements CaseBook, AutoCloseable {
 
   private Optional<Answers> exampleAnswers() {
     try (InputStream in = ScreenCases.class.getResourceAsStream(EXAMPLE)) {
-      return in == null ? Optional.empty() : AnswersSource.match(bank(), AnswersSource.read("-", in)).answers();
+      return in == null
+          ? Optional.empty()
+          : AnswersSource.match(bank(), AnswersSource.read("-", in)).answers();
     } catch (IOException e) {
       return Optional.empty();
     }

@@ -56,8 +56,7 @@ final class ScreenCommand {
     if (asker.isPresent() || route.isPresent()) {
       session
           .face()
-          .beginning(
-              asker.orElse(Provenance.By.VOLUNTEER), route.orElse(Interview.Route.CORE));
+          .beginning(asker.orElse(Provenance.By.VOLUNTEER), route.orElse(Interview.Route.CORE));
     } else {
       session.face().beginning();
     }
@@ -108,8 +107,7 @@ final class ScreenCommand {
     if (!choice.fullScreen()) {
       return lineByLine(choice);
     }
-    Optional<Theme> theme =
-        Theme.chosen(wanted.theme, wanted.noColour, surroundings.environment());
+    Optional<Theme> theme = Theme.chosen(wanted.theme, wanted.noColour, surroundings.environment());
     if (theme.isEmpty()) {
       surroundings.error().println("A theme is plain, contrast or mono.");
       return Optional.of(ExitCode.USAGE);
@@ -122,8 +120,8 @@ final class ScreenCommand {
     return show(opening, theme.get(), loading);
   }
 
-  private Optional<Integer> show(
-      Opening opening, Theme theme, Ahead<BankSource.Loaded> loading) throws IOException {
+  private Optional<Integer> show(Opening opening, Theme theme, Ahead<BankSource.Loaded> loading)
+      throws IOException {
     Settings settings = SettingsFile.in(surroundings).read();
     Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
     Supplier<Bank> bank = () -> loading.get().bank().orElseThrow();

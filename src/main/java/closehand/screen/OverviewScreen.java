@@ -16,8 +16,7 @@ import java.util.List;
  * @param part the part that is open, counted from 0; -1 for the list of parts
  * @param page which page of the list
  */
-record OverviewScreen(
-    List<Overview.Part> parts, String progress, String here, int part, int page)
+record OverviewScreen(List<Overview.Part> parts, String progress, String here, int part, int page)
     implements Screen {
   private static final int NONE = -1;
   private static final int MORE = 8;
@@ -45,9 +44,7 @@ record OverviewScreen(
   @Override
   public Shown shown(ScreenModel model) {
     boolean shared = model.settings().shared();
-    return part == NONE || part >= parts.size()
-        ? parts(shared)
-        : rows(parts.get(part), shared);
+    return part == NONE || part >= parts.size() ? parts(shared) : rows(parts.get(part), shared);
   }
 
   private Shown parts(boolean shared) {
@@ -68,12 +65,7 @@ record OverviewScreen(
       }
     }
     Pages.turn(
-        screen,
-        MORE,
-        parts.size(),
-        page,
-        Pages.OF_SEVEN,
-        next -> new Act.Swap(on(NONE, next)));
+        screen, MORE, parts.size(), page, Pages.OF_SEVEN, next -> new Act.Swap(on(NONE, next)));
     return screen.gap().offer(0, "Back", new Act.Close()).build();
   }
 
@@ -87,12 +79,7 @@ record OverviewScreen(
       screen.offer(++digit, words(row), new Act.Send(new Message.JumpTo(row.field().fact())));
     }
     Pages.turn(
-        screen,
-        MORE,
-        rows.size(),
-        page,
-        Pages.OF_SEVEN,
-        next -> new Act.Swap(on(part, next)));
+        screen, MORE, rows.size(), page, Pages.OF_SEVEN, next -> new Act.Swap(on(part, next)));
     return screen.gap().offer(0, "Back", new Act.Close()).build();
   }
 

@@ -60,9 +60,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   /** The suggestions as they stand when the screen comes up. */
   static ReadingScreen soFar(Talk talk) {
     return new ReadingScreen(
-        Kind.SO_FAR,
-        "What the answers so far point to",
-        talk.consultation().suggestions().lines());
+        Kind.SO_FAR, "What the answers so far point to", talk.consultation().suggestions().lines());
   }
 
   /** The player's page as it stands when the screen comes up. */

@@ -44,7 +44,11 @@ class ScreenSessionTest {
             StandardCharsets.UTF_8);
     Bank bank = BankSource.load(Optional.empty()).bank().orElseThrow();
     return new ScreenSession(
-        surroundings, Cases.at(home.resolve("cases")), Optional.empty(), () -> bank, Glyphs.UNICODE);
+        surroundings,
+        Cases.at(home.resolve("cases")),
+        Optional.empty(),
+        () -> bank,
+        Glyphs.UNICODE);
   }
 
   private static void type(ScreenSession session, String keys) {
