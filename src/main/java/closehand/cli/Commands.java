@@ -24,12 +24,10 @@ final class Commands {
   static int run(String[] arguments, Surroundings surroundings) throws IOException {
     List<String> words = Arrays.asList(arguments);
     if (words.isEmpty()) {
-      return new StartCommand(surroundings, false).run();
+      return new StartCommand(surroundings).run();
     }
     if (words.equals(List.of("interview")) || words.equals(List.of("interview", "--line"))) {
-      InterviewCommand.Wanted wanted = new InterviewCommand.Wanted();
-      wanted.line = words.size() == 2;
-      return new InterviewCommand(surroundings, wanted).run();
+      return new InterviewCommand(surroundings, new InterviewCommand.Wanted()).run();
     }
     if (words.equals(List.of("rehearse"))) {
       return new Rehearsal(surroundings).run();
@@ -149,7 +147,7 @@ final class Commands {
 
     @Override
     public Integer call() throws IOException {
-      return new StartCommand(surroundings, line).run();
+      return new StartCommand(surroundings).run();
     }
   }
 }
