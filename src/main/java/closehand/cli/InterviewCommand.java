@@ -29,6 +29,9 @@ final class InterviewCommand {
     Optional<String> asker = Optional.empty();
     Optional<String> route = Optional.empty();
     Optional<String> script = Optional.empty();
+    Optional<String> theme = Optional.empty();
+    boolean noColour;
+    boolean line;
     boolean ascii;
     boolean review;
   }
@@ -49,6 +52,10 @@ final class InterviewCommand {
           .println(
               "--asker is player, helper, volunteer or clinician; --route is core, full or brief.");
       return ExitCode.USAGE;
+    }
+    Optional<Integer> shown = new ScreenCommand(surroundings, wanted).run(asker, route);
+    if (shown.isPresent()) {
+      return shown.get();
     }
     try (InputStream input = input()) {
       return hold(input, asker, route);
