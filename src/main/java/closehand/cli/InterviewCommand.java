@@ -32,6 +32,7 @@ final class InterviewCommand {
     Optional<String> theme = Optional.empty();
     boolean noColour;
     boolean line;
+    boolean lineWasSaid;
     boolean ascii;
     boolean review;
   }
@@ -85,7 +86,7 @@ final class InterviewCommand {
     if (wanted.caseName.isPresent()) {
       return again(console, glyphs, loading, asker, route);
     }
-    console.say("Closehand, line by line. Nothing here needs speed, colour or two keys at once.");
+    console.say("Nothing here needs speed, colour or two keys at once.");
     console.say(
         "The player leads: any question may be skipped, and the player has the last word. h lists what you can type.");
     Provenance.By by =

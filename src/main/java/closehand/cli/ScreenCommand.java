@@ -5,7 +5,6 @@ import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
 import closehand.report.Glyphs;
-import closehand.screen.Settings;
 import closehand.screen.terminal.FaceChoice;
 import closehand.screen.terminal.FullScreen;
 import closehand.screen.terminal.Theme;
@@ -122,7 +121,6 @@ final class ScreenCommand {
 
   private Optional<Integer> show(Opening opening, Theme theme, Ahead<BankSource.Loaded> loading)
       throws IOException {
-    Settings settings = SettingsFile.in(surroundings).read();
     Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
     Supplier<Bank> bank = () -> loading.get().bank().orElseThrow();
     try (ScreenSession session =
@@ -136,7 +134,7 @@ final class ScreenCommand {
               new FileInputStream(FileDescriptor.in),
               new FileOutputStream(FileDescriptor.out),
               surroundings.characters(),
-              new FullScreen.Manner(theme, settings.holdMillis(), settings.bounceMillis()));
+              theme);
       if (screen.isEmpty()) {
         return lineByLine(FaceChoice.noSetUp());
       }
@@ -146,8 +144,9 @@ final class ScreenCommand {
   }
 
   private Optional<Integer> lineByLine(FaceChoice choice) {
-    if (surroundings.typed() && !wanted.line) {
+    if (!wanted.lineWasSaid) {
       surroundings.output().println(choice.why());
+      wanted.lineWasSaid = true;
     }
     return Optional.empty();
   }

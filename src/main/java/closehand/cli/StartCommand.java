@@ -51,6 +51,7 @@ final class StartCommand {
     InterviewCommand.Wanted wanted = new InterviewCommand.Wanted();
     // Who began line by line goes on so.
     wanted.line = true;
+    wanted.lineWasSaid = true;
     for (int i = 0; i < names.size(); i++) {
       if (typed.equals(Integer.toString(i + 2)) || typed.equals(names.get(i))) {
         wanted.caseName = Optional.of(names.get(i));
