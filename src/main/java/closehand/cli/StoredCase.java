@@ -124,7 +124,9 @@ final class StoredCase implements Kept, Closeable {
     return soon;
   }
 
-  /** Writes the case as it stands, one writer at a time, so that the last to write is the latest. */
+  /**
+   * Writes the case as it stands, one writer at a time, so that the last to write is the latest.
+   */
   void write() throws IOException {
     synchronized (writing) {
       CaseDocument now = document;

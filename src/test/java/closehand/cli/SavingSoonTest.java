@@ -30,8 +30,12 @@ import org.junit.jupiter.api.io.TempDir;
 class SavingSoonTest {
   private static final List<Value> VALUES =
       List.of(
-          new Value.Code("yes"), new Value.Code("room"), new Value.Flag(true), new Value.Flag(true),
-          new Value.Code("self"), new Value.Code("18+"));
+          new Value.Code("yes"),
+          new Value.Code("room"),
+          new Value.Flag(true),
+          new Value.Flag(true),
+          new Value.Code("self"),
+          new Value.Code("18+"));
 
   @TempDir private Path folder = Path.of(".");
 

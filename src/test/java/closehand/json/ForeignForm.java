@@ -18,14 +18,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.hl7.fhir.r4.model.Coding;
-import org.hl7.fhir.r4.model.IntegerType;
-import org.hl7.fhir.r4.model.DecimalType;
 import org.hl7.fhir.r4.model.BooleanType;
-import org.hl7.fhir.r4.model.StringType;
+import org.hl7.fhir.r4.model.Coding;
+import org.hl7.fhir.r4.model.DecimalType;
+import org.hl7.fhir.r4.model.IntegerType;
 import org.hl7.fhir.r4.model.Questionnaire.QuestionnaireItemComponent;
 import org.hl7.fhir.r4.model.Questionnaire.QuestionnaireItemEnableWhenComponent;
 import org.hl7.fhir.r4.model.Questionnaire.QuestionnaireItemType;
+import org.hl7.fhir.r4.model.StringType;
 import org.hl7.fhir.r4.model.Type;
 
 /**
@@ -167,8 +167,7 @@ final class ForeignForm {
     codes.add("another-one");
     item.getAnswerOption().clear();
     item.setAnswerValueSet(null);
-    codes.forEach(
-        code -> item.addAnswerOption().setValue(new Coding(SYSTEM, code, "Say " + code)));
+    codes.forEach(code -> item.addAnswerOption().setValue(new Coding(SYSTEM, code, "Say " + code)));
   }
 
   /** The codes that conditions on a question name. */

@@ -55,8 +55,7 @@ class ForeignFormsTest {
       for (Path file : files.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
         org.hl7.fhir.r4.model.Questionnaire form =
             FHIR.newJsonParser()
-                .parseResource(
-                    org.hl7.fhir.r4.model.Questionnaire.class, Files.readString(file));
+                .parseResource(org.hl7.fhir.r4.model.Questionnaire.class, Files.readString(file));
         try {
           ForeignForm.reshape(form, "http://closehand.invalid/foreign/" + forms.size());
           if (form.hasItem()) {
@@ -73,8 +72,7 @@ class ForeignFormsTest {
 
   /** Random lawful answers until every question that applies has one. */
   private static Answers walk(Questionnaire form, Dice dice) {
-    Interview walker =
-        Interview.begin(form, Interview.Route.FULL, Provenance.By.VOLUNTEER);
+    Interview walker = Interview.begin(form, Interview.Route.FULL, Provenance.By.VOLUNTEER);
     Map<String, List<Value>> wanted = wanted(form);
     Map<String, Answers.Recorded> given = new LinkedHashMap<>();
     boolean more = true;
@@ -123,9 +121,7 @@ class ForeignFormsTest {
       for (EnableWhen when : field.conditions()) {
         for (EnableWhen.Test test : when.tests()) {
           if (test.operator() != EnableWhen.Operator.EXISTS) {
-            wanted
-                .computeIfAbsent(test.fact(), f -> new ArrayList<>())
-                .add(value(test.expected()));
+            wanted.computeIfAbsent(test.fact(), f -> new ArrayList<>()).add(value(test.expected()));
           }
         }
       }
