@@ -6,15 +6,17 @@ import closehand.bank.Where;
 import closehand.json.CaseDocument;
 import closehand.json.CaseReader;
 import closehand.json.CaseWriter;
-import closehand.json.JsonReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * A folder of cases, one file each.
@@ -24,9 +26,11 @@ import java.util.Optional;
  */
 public final class CaseStore {
   private static final String END = ".json";
+  private static final String SEALED_END = ".sealed";
   private static final String PREVIOUS_END = ".previous";
   private static final String BEFORE_END = ".before";
   private static final String LOCK_END = ".lock";
+  private static final int ATTEMPTS = 3;
 
   private final Path folder;
   private final Disk disk;
@@ -62,6 +66,24 @@ public final class CaseStore {
     return folder.resolve(name + END);
   }
 
+  /**
+   * Where the case with this name lies if it is sealed.
+   *
+   * @throws IllegalArgumentException if no case can have this name
+   */
+  public Path sealedPath(String name) {
+    path(name);
+    return folder.resolve(name + SEALED_END);
+  }
+
+  /**
+   * Where the case with this name lies, sealed or not; the place of a clear one if it is not there.
+   */
+  public Path where(String name) throws IOException {
+    Path sealed = sealedPath(name);
+    return disk.names(folder).contains(name + SEALED_END) ? sealed : path(name);
+  }
+
   /** Where the content before the last save lies. */
   Path previous(String name) {
     path(name);
@@ -87,14 +109,17 @@ public final class CaseStore {
   /**
    * Saves a case under its name, replacing what was there; that is kept beside it.
    *
+   * @param key what it is sealed with; with none it is saved in the clear
    * @throws IOException if it is not saved; what was there before is then still there
    */
-  public void save(CaseDocument document, Questionnaire questionnaire) throws IOException {
+  public void save(CaseDocument document, Questionnaire questionnaire, Optional<SealKey> key)
+      throws IOException {
     String name = document.saved().name();
-    Path target = path(name);
-    byte[] bytes = CaseWriter.write(document, questionnaire).getBytes(StandardCharsets.UTF_8);
+    Path target = key.isPresent() ? sealedPath(name) : path(name);
+    byte[] clear = CaseWriter.write(document, questionnaire).getBytes(StandardCharsets.UTF_8);
     disk.createFolder(folder);
-    replacement(name).put(bytes, target, Optional.of(previous(name)));
+    replacement(name)
+        .put(key.map(k -> Seal.seal(clear, k)).orElse(clear), target, Optional.of(previous(name)));
   }
 
   /**
@@ -130,12 +155,13 @@ public final class CaseStore {
    *
    * @throws IOException if the disk fails
    */
-  public Opened open(String name, Questionnaire questionnaire) throws IOException {
+  public Opened open(String name, Questionnaire questionnaire, Passphrases passphrases)
+      throws IOException {
     if (!CaseName.isLawful(name)) {
       return refused(
           name, "wrong-name", "No case is called that.", "Names have small letters and hyphens.");
     }
-    return open(path(name), questionnaire);
+    return open(where(name), questionnaire, passphrases);
   }
 
   /**
@@ -145,7 +171,7 @@ public final class CaseStore {
   private String nameHere(Path file, String name) throws IOException {
     List<String> names = names();
     for (String here : names) {
-      if (path(here).toAbsolutePath().equals(file.toAbsolutePath())) {
+      if (where(here).toAbsolutePath().equals(file.toAbsolutePath())) {
         return here;
       }
     }
@@ -170,10 +196,11 @@ public final class CaseStore {
    *
    * @throws IOException if the disk fails
    */
-  public Opened open(Path file, Questionnaire questionnaire) throws IOException {
+  public Opened open(Path file, Questionnaire questionnaire, Passphrases passphrases)
+      throws IOException {
     byte[] bytes;
     try {
-      bytes = disk.read(file, JsonReader.MAXIMUM_BYTES + 1);
+      bytes = disk.read(file, Seal.MOST_SEALED + 1);
     } catch (NoSuchFileException e) {
       return refused(file.toString(), "no-such-case", "There is no such case.", "");
     } catch (NotPlainFile e) {
@@ -182,13 +209,61 @@ public final class CaseStore {
       return refused(
           file.toString(), "unreadable", "This case may not be read.", "Look at its rights.");
     }
+    if (!Seal.isSealed(bytes)) {
+      return read(file, bytes, questionnaire, Optional.empty());
+    }
+    Optional<Seal.Opened> opened = unsealed(bytes, passphrases);
+    return opened.isEmpty()
+        ? refused(
+            file.toString(),
+            "sealed",
+            "This case is sealed and was not opened: no passphrase, a wrong one, or a damaged file.",
+            "The passphrase is asked for at the terminal. Nothing opens a case without it.")
+        : read(file, opened.get().clear(), questionnaire, Optional.of(opened.get().key()));
+  }
+
+  /**
+   * The document in a case file as it is, whatever schema or bank it was made with.
+   *
+   * @return nothing if the file is sealed and was not opened
+   * @throws IOException if the file cannot be read
+   */
+  public Optional<byte[]> document(Path file, Passphrases passphrases) throws IOException {
+    byte[] bytes = disk.read(file, Seal.MOST_SEALED + 1);
+    return Seal.isSealed(bytes)
+        ? unsealed(bytes, passphrases).map(Seal.Opened::clear)
+        : Optional.of(bytes);
+  }
+
+  private static Optional<Seal.Opened> unsealed(byte[] bytes, Passphrases passphrases) {
+    for (int attempt = 1; attempt <= ATTEMPTS; attempt++) {
+      Optional<char[]> passphrase = passphrases.ask(attempt);
+      if (passphrase.isEmpty()) {
+        return Optional.empty();
+      }
+      try {
+        return Optional.of(Seal.open(bytes, passphrase.get()));
+      } catch (Seal.Refused e) {
+        // Asked again.
+      } finally {
+        Arrays.fill(passphrase.get(), ' ');
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Opened read(Path file, byte[] bytes, Questionnaire questionnaire, Optional<SealKey> key)
+      throws IOException {
     List<Problem> problems = new ArrayList<>();
     Optional<CaseReader.Result> result =
         CaseReader.read(file.toString(), bytes, questionnaire, problems);
-    return result.isEmpty() ? new Opened.Refused(problems) : opened(file, result.get(), problems);
+    return result.isEmpty()
+        ? new Opened.Refused(problems)
+        : opened(file, result.get(), problems, key);
   }
 
-  private Opened opened(Path file, CaseReader.Result result, List<Problem> problems)
+  private Opened opened(
+      Path file, CaseReader.Result result, List<Problem> problems, Optional<SealKey> key)
       throws IOException {
     String inside = result.document().saved().name();
     String name = nameHere(file, inside);
@@ -202,7 +277,7 @@ public final class CaseStore {
               ""));
     }
     return new Opened.Case(
-        new CaseFile(file, result.document().named(name), result.dropped(), warnings));
+        new CaseFile(file, result.document().named(name), result.dropped(), warnings, key));
   }
 
   private static Opened refused(String file, String code, String what, String mend) {
@@ -211,17 +286,15 @@ public final class CaseStore {
 
   /** The names of all cases here, in alphabetical order. */
   public List<String> names() throws IOException {
-    List<String> names = new ArrayList<>();
+    Set<String> names = new TreeSet<>();
     for (String file : disk.names(folder)) {
-      if (file.endsWith(END)) {
-        String name = file.substring(0, file.length() - END.length());
-        if (CaseName.isLawful(name)) {
-          names.add(name);
+      for (String end : List.of(END, SEALED_END)) {
+        if (file.endsWith(end)) {
+          names.add(file.substring(0, file.length() - end.length()));
         }
       }
     }
-    names.sort(null);
-    return names;
+    return names.stream().filter(CaseName::isLawful).toList();
   }
 
   /**
@@ -245,6 +318,7 @@ public final class CaseStore {
    */
   public void delete(String name) throws IOException {
     disk.delete(path(name));
+    disk.delete(sealedPath(name));
     disk.delete(previous(name));
     disk.delete(before(name));
     replacement(name).sweep();

@@ -3,6 +3,8 @@ package closehand.cli;
 import closehand.bank.GameProfile;
 import closehand.interview.Answers;
 import closehand.interview.Interview;
+import closehand.interview.SavedCase;
+import closehand.json.CaseDocument;
 import java.util.Map;
 import java.util.Optional;
 
@@ -12,10 +14,17 @@ import java.util.Optional;
  * @param answers all answers
  * @param name the case's pseudonym, or empty for a file of answers
  * @param interview the interview behind them, where there is one
+ * @param document the whole case, where it is a saved one
  * @param profiles profiles of games whose actions were changed, by slot from 1
  */
 record Case(
     Answers answers,
     String name,
     Optional<Interview> interview,
-    Map<Integer, GameProfile> profiles) {}
+    Optional<CaseDocument> document,
+    Map<Integer, GameProfile> profiles) {
+  /** The interview as it was saved. */
+  Optional<SavedCase> saved() {
+    return document.map(CaseDocument::saved);
+  }
+}

@@ -10,6 +10,8 @@ import closehand.report.Clean;
 import closehand.report.Consultation;
 import closehand.report.Desk;
 import closehand.report.Glyphs;
+import closehand.report.NextStep;
+import closehand.report.NextText;
 import closehand.report.PlayerPage;
 import closehand.report.QuietLine;
 import closehand.report.StopNotice;
@@ -19,10 +21,13 @@ import closehand.rules.Advice;
 import closehand.rules.GameActions;
 import closehand.rules.Holds;
 import closehand.rules.Warning;
+import closehand.rules.next.Asking;
+import closehand.rules.next.Proposal;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What the line face sees of the program: advice in words, saving, the page. */
 final class CaseDesk implements Desk {
@@ -30,6 +35,7 @@ final class CaseDesk implements Desk {
   private final Kept kept;
   private final Glyphs glyphs;
   private final String today;
+  private boolean troubled;
 
   CaseDesk(Pages pages, Kept kept, Glyphs glyphs, String today) {
     this.pages = pages;
@@ -106,16 +112,21 @@ final class CaseDesk implements Desk {
   public List<String> keep(Interview interview) {
     try {
       kept.save(interview);
+      troubled = false;
       return List.of();
     } catch (StoredCase.ChangedElsewhere e) {
       return List.of(
           "This case is open in another window, which has saved it since. Nothing here is saved over it:"
               + " leave here, and go on in the other window.");
     } catch (IOException e) {
+      if (troubled) {
+        return List.of("Still not saved. " + kept.trouble(e));
+      }
+      troubled = true;
       return List.of(
           kept.trouble(e)
               + " The answers since the last save are only in this window. The interview goes on, and saving is"
-              + " tried again after each answer.");
+              + " tried again after each answer. When you leave you can choose another place.");
     }
   }
 
@@ -137,6 +148,12 @@ final class CaseDesk implements Desk {
   @Override
   public List<String> explain(Interview interview, String name) {
     return lines(new Explaining(pages, glyphs).text(interview.answers(), name, false));
+  }
+
+  @Override
+  public Optional<NextStep> next(Interview interview) {
+    Proposal proposal = Asking.next(pages.rules(), interview);
+    return Optional.of(NextText.of(proposal, pages.bank(), glyphs));
   }
 
   @Override

@@ -65,11 +65,14 @@ final class CaseLoading {
       return refuse(answers.problems());
     }
     Commands.report(answers.problems(), surroundings);
-    return Optional.of(new Case(answers.answers().get(), "", Optional.empty(), answers.profiles()));
+    return Optional.of(
+        new Case(
+            answers.answers().get(), "", Optional.empty(), Optional.empty(), answers.profiles()));
   }
 
   private Optional<Case> saved(Bank bank, String name) throws IOException {
-    CaseStore.Opened opened = Cases.in(source.home(), surroundings).open(name, bank);
+    CaseStore.Opened opened =
+        Cases.in(source.home(), surroundings).open(name, bank, surroundings.passphrases());
     if (opened instanceof CaseStore.Opened.Refused refused) {
       Optional<Case> nothing = refuse(refused.problems());
       exitCode = Commands.missing(refused.problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA;
@@ -78,8 +81,13 @@ final class CaseLoading {
     CaseFile file = ((CaseStore.Opened.Case) opened).file();
     Commands.report(file.warnings(), surroundings);
     Interview interview = file.saved().open(bank.questionnaire());
-    return Optional.of(new Case(
-            interview.answers(), file.saved().name(), Optional.of(interview), Map.of()));
+    return Optional.of(
+        new Case(
+            interview.answers(),
+            file.saved().name(),
+            Optional.of(interview),
+            Optional.of(file.document()),
+            Map.of()));
   }
 
   private Optional<Case> refuse(List<Problem> problems) {

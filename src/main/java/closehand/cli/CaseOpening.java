@@ -6,7 +6,9 @@ import closehand.casefile.CaseLock;
 import closehand.casefile.CaseName;
 import closehand.casefile.CaseStore;
 import closehand.casefile.Holder;
+import closehand.casefile.SealKey;
 import closehand.interview.CaseRecord;
+import closehand.interview.Event;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
@@ -51,10 +53,7 @@ final class CaseOpening {
     StoredCase kept = kept(interview);
     console.say(
         "This case is called " + kept.name() + ". No name or birth date is needed anywhere.");
-    console.say(
-        "Everything is kept in "
-            + cases.folder()
-            + " on this machine, readable by you alone, not encrypted.");
+    new SealOffer(console, surroundings.secrets()).make(kept, cases.folder());
     return new Outcome.Ready(kept, interview);
   }
 
@@ -76,7 +75,12 @@ final class CaseOpening {
   }
 
   private StoredCase kept(CaseLock.Taking lock, CaseDocument document, Interview interview) {
-    return new StoredCase(cases, bank, surroundings.clock(), lock, document, interview);
+    return kept(lock, document, interview, Optional.empty());
+  }
+
+  private StoredCase kept(
+      CaseLock.Taking lock, CaseDocument document, Interview interview, Optional<SealKey> key) {
+    return new StoredCase(cases, bank, surroundings.clock(), lock, document, interview, key);
   }
 
   private CaseDocument blank(String name, Interview interview) {
@@ -88,14 +92,21 @@ final class CaseOpening {
     return CaseDocument.of(saved).with(saved, record);
   }
 
-  /** A saved case, by its name or its file. */
+  /** A saved case, by its name or its file, gone on with where it was left. */
   Outcome again(String nameOrFile) throws IOException {
-    Optional<String> name = nameHere(nameOrFile);
+    return again(nameOrFile, /* review= */ false);
+  }
+
+  /** A saved case, by its name or its file. */
+  Outcome again(String nameOrFile, boolean review) throws IOException {
+    OnceAsked passphrases = new OnceAsked(surroundings.passphrases());
+    Optional<String> name = nameHere(nameOrFile, passphrases);
     CaseLock.Taking taking = new CaseLock.Taking.Unguarded();
     if (name.isPresent()) {
       taking = lock(name.get());
     }
-    Outcome outcome = again(nameOrFile, name, taking);
+    Outcome outcome = again(nameOrFile, name, taking, passphrases, review);
+    passphrases.forget();
     if (outcome instanceof Outcome.Ended && taking instanceof CaseLock.Taking.Taken taken) {
       taken.lock().close();
     }
@@ -103,11 +114,11 @@ final class CaseOpening {
   }
 
   /** The name under which a case is kept here; nothing if there is no such case. */
-  private Optional<String> nameHere(String nameOrFile) throws IOException {
+  private Optional<String> nameHere(String nameOrFile, OnceAsked passphrases) throws IOException {
     if (CaseName.isLawful(nameOrFile)) {
       return Optional.of(nameOrFile).filter(cases.store().names()::contains);
     }
-    return cases.open(nameOrFile, bank) instanceof CaseStore.Opened.Case opened
+    return cases.open(nameOrFile, bank, passphrases) instanceof CaseStore.Opened.Case opened
         ? Optional.of(opened.file().saved().name())
         : Optional.empty();
   }
@@ -120,9 +131,14 @@ final class CaseOpening {
     }
   }
 
-  private Outcome again(String nameOrFile, Optional<String> name, CaseLock.Taking taking)
+  private Outcome again(
+      String nameOrFile,
+      Optional<String> name,
+      CaseLock.Taking taking,
+      OnceAsked passphrases,
+      boolean reviewWanted)
       throws IOException {
-    CaseStore.Opened opened = cases.open(nameOrFile, bank);
+    CaseStore.Opened opened = cases.open(nameOrFile, bank, passphrases);
     if (opened instanceof CaseStore.Opened.Refused refused) {
       Commands.report(refused.problems(), surroundings);
       return new Outcome.Ended(
@@ -134,14 +150,18 @@ final class CaseOpening {
     boolean held = taking instanceof CaseLock.Taking.Held;
     Recovery recovery = new Recovery(console, surroundings.clock(), cases);
     recovery.say(saved, interview, !console.scripted() && !held);
+    recovery.sayDays(file.document().record(), surroundings.today());
     file.warnings().forEach(w -> console.say(w.where().path().step() + ": " + w.what()));
     if (taking instanceof CaseLock.Taking.Held other) {
       recovery.sayHeld(other.holder());
       return new Outcome.Ended(look(saved, interview));
     }
-    if (!console.scripted()) {
-      Recovery.Wish wish = recovery.ask(saved.name());
-      if (wish != Recovery.Wish.GO_ON) {
+    boolean review = reviewWanted;
+    if (!console.scripted() && !reviewWanted) {
+      Recovery.Wish wish =
+          recovery.ask(saved.name(), !file.document().record().suggested().isEmpty());
+      review = wish == Recovery.Wish.REVIEW;
+      if (wish == Recovery.Wish.LOOK || wish == Recovery.Wish.DISCARD) {
         return new Outcome.Ended(
             wish == Recovery.Wish.LOOK ? look(saved, interview) : ExitCode.DONE);
       }
@@ -150,9 +170,13 @@ final class CaseOpening {
       recovery.sayDropped(file);
       cases.store().keepAsItWas(saved.name(), file.path());
     }
-    Interview resumed = interview.after(new Message.Resume());
+    Interview resumed = interview.after(review ? new Message.Review() : new Message.Resume());
     CaseDocument document = file.document().named(name.orElse(saved.name()));
-    return new Outcome.Ready(kept(taking, document, resumed), resumed);
+    StoredCase kept = kept(taking, document, resumed, file.key());
+    if (review) {
+      kept.note(Event.What.REVIEW_BEGUN, "");
+    }
+    return new Outcome.Ready(kept, resumed);
   }
 
   /** Shows a case without changing it. */
@@ -160,6 +184,7 @@ final class CaseOpening {
     if (console.scripted()) {
       return ExitCode.CANNOT_CREATE;
     }
-    return Look.at(console, new Pages(bank).input(interview, saved.name(), surroundings.today()));
+    Pages pages = new Pages(bank);
+    return Look.at(console, pages.input(interview, saved.name(), surroundings.today()));
   }
 }

@@ -5,6 +5,7 @@ import closehand.casefile.CaseFolder;
 import closehand.casefile.CaseName;
 import closehand.casefile.CaseStore;
 import closehand.casefile.LocalDisk;
+import closehand.casefile.Passphrases;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -44,9 +45,9 @@ final class Cases {
   }
 
   /** Opens a case by its name, or by its file where that is no name. */
-  CaseStore.Opened open(String nameOrFile, Bank bank) throws IOException {
+  CaseStore.Opened open(String nameOrFile, Bank bank, Passphrases passphrases) throws IOException {
     return CaseName.isLawful(nameOrFile)
-        ? store.open(nameOrFile, bank.questionnaire())
-        : store.open(Path.of(nameOrFile), bank.questionnaire());
+        ? store.open(nameOrFile, bank.questionnaire(), passphrases)
+        : store.open(Path.of(nameOrFile), bank.questionnaire(), passphrases);
   }
 }

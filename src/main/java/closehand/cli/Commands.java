@@ -119,7 +119,11 @@ final class Commands {
         SummaryOptions.class,
         PlanOptions.class,
         WhyOptions.class,
-        CheckOptions.class
+        ReplayOptions.class,
+        CheckOptions.class,
+        ExportOptions.class,
+        UnlockOptions.class,
+        ForgetOptions.class
       },
       footer = {
         "",

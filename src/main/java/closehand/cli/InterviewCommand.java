@@ -30,6 +30,7 @@ final class InterviewCommand {
     Optional<String> route = Optional.empty();
     Optional<String> script = Optional.empty();
     boolean ascii;
+    boolean review;
   }
 
   InterviewCommand(Surroundings surroundings, Wanted wanted) {
@@ -45,7 +46,8 @@ final class InterviewCommand {
         || route.isPresent() != wanted.route.isPresent()) {
       surroundings
           .error()
-          .println("--asker is player, helper, volunteer or clinician; --route is core or full.");
+          .println(
+              "--asker is player, helper, volunteer or clinician; --route is core, full or brief.");
       return ExitCode.USAGE;
     }
     try (InputStream input = input()) {
@@ -106,7 +108,8 @@ final class InterviewCommand {
     if (bank.isEmpty()) {
       return ExitCode.BAD_DATA;
     }
-    CaseOpening.Outcome outcome = opening(console, bank.get()).again(wanted.caseName.orElseThrow());
+    CaseOpening.Outcome outcome =
+        opening(console, bank.get()).again(wanted.caseName.orElseThrow(), wanted.review);
     if (outcome instanceof CaseOpening.Outcome.Ended ended) {
       surroundings.output().flush();
       return ended.exitCode();

@@ -35,8 +35,13 @@ final class InterviewOptions extends Subcommand {
   @Option(
       names = "--route",
       paramLabel = "ROUTE",
-      description = "core (the short interview) or full.")
+      description = "core (the short interview), full, or brief (only what tells most).")
   private @Nullable String route;
+
+  @Option(
+      names = "--review",
+      description = "Ask again what a review asks: changes, warning signs and pain.")
+  private boolean review;
 
   @Option(
       names = "--script",
@@ -54,6 +59,7 @@ final class InterviewOptions extends Subcommand {
     wanted.route = Optional.ofNullable(route);
     wanted.script = Optional.ofNullable(script);
     wanted.ascii = bank.ascii();
+    wanted.review = review;
     return new InterviewCommand(surroundings, wanted).run();
   }
 }

@@ -1,6 +1,7 @@
 package closehand.cli;
 
 import closehand.interview.Interview;
+import closehand.interview.Sharing;
 import closehand.interview.Suggested;
 import closehand.interview.Value;
 import closehand.line.Console;
@@ -13,9 +14,6 @@ import java.util.List;
 
 /** The end of a sitting: everything is kept, or it is said plainly what is not. */
 final class Leaving {
-  /** Who may see the answers: what a player agreed to decides which pages are written. */
-  private static final String SHARE = "consent.share";
-
   private final Surroundings surroundings;
   private final Console console;
   private final Pages pages;
@@ -120,18 +118,11 @@ final class Leaving {
   }
 
   private void farewell(Interview interview) {
-    PageFiles files = kept.pages();
     String name = kept.name();
-    boolean clinician = shares(interview, "clinician") || shares(interview, "team");
-    try {
-      files.write(pages.input(interview, name, surroundings.today()), clinician);
-      console.say("Everything is kept. The page for the player: " + files.player() + ".");
-      console.say(
-          clinician
-              ? "The page for the clinician: " + files.clinician() + "."
-              : "No page for a clinician was written, since sharing with one was not agreed.");
-    } catch (IOException e) {
-      console.say("Everything is kept, but the pages could not be written.");
+    if (kept.isSealed()) {
+      console.say("Everything is kept, sealed. No page is left beside it.");
+    } else {
+      pages(interview, name);
     }
     console.say(
         "To go on: closehand interview "
@@ -141,10 +132,28 @@ final class Leaving {
             + ".");
   }
 
+  private void pages(Interview interview, String name) {
+    PageFiles files = kept.pages();
+    boolean clinician =
+        Sharing.CLINICIAN.agreed(interview.answers()) || Sharing.TEAM.agreed(interview.answers());
+    try {
+      String today = surroundings.today();
+      files.write(
+          pages.input(interview, name, today).with(pages.since(kept.record(), today)), clinician);
+      console.say("Everything is kept. The page for the player: " + files.player() + ".");
+      console.say(
+          clinician
+              ? "The page for the clinician: " + files.clinician() + "."
+              : "No page for a clinician was written, since sharing with one was not agreed.");
+    } catch (IOException e) {
+      console.say("Everything is kept, but the pages could not be written.");
+    }
+  }
+
   private static boolean shares(Interview interview, String whom) {
     return interview
         .answers()
-        .value(SHARE)
+        .value(Sharing.FACT)
         .filter(v -> v instanceof Value.Codes c && c.codes().contains(whom))
         .isPresent();
   }

@@ -24,6 +24,15 @@ final class Moment {
         .format(DateTimeFormatter.ISO_OFFSET_DATE_TIME);
   }
 
+  /** A day as people write it: "25 May 2027"; anything else stays as it is. */
+  static String day(String iso) {
+    try {
+      return LocalDate.parse(iso).format(DAY);
+    } catch (DateTimeException e) {
+      return Words.clean(iso);
+    }
+  }
+
   /** A moment as people say it now: "today 14:05", "yesterday 9:30", "3 May 2026, 14:05". */
   static String words(String iso, Clock clock) {
     OffsetDateTime moment;

@@ -3,12 +3,15 @@ package closehand.cli;
 import closehand.bank.Bank;
 import closehand.bank.GameProfile;
 import closehand.interview.Answers;
+import closehand.interview.CaseRecord;
 import closehand.interview.Interview;
 import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
 import closehand.plan.Planning;
 import closehand.report.Change;
 import closehand.report.PageInput;
+import closehand.report.Since;
+import closehand.report.SinceReview;
 import closehand.report.TellingChanges;
 import closehand.rules.Advice;
 import closehand.rules.RuleBook;
@@ -58,15 +61,20 @@ final class Pages {
 
   /** What plans are made with; empty while suggestions are withheld. */
   static Optional<Planning> planning(PageInput input, Map<Integer, GameProfile> profiles) {
-    return Planning.of(
-        input.bank(), input.answers(), input.together(), input.byGame(), profiles);
+    return Planning.of(input.bank(), input.answers(), input.together(), input.byGame(), profiles);
   }
 
   /** Everything a page needs, for a case. */
   PageInput input(Case one, String isoDate) {
     return one.interview()
         .map(interview -> input(interview, one.name(), isoDate))
-        .orElseGet(() -> input(one.answers(), one.name(), isoDate));
+        .orElseGet(() -> input(one.answers(), one.name(), isoDate))
+        .with(one.document().map(d -> since(d.record(), isoDate)).orElse(Since.NOTHING));
+  }
+
+  /** What a page says about the time since an earlier one. */
+  Since since(CaseRecord record, String isoDate) {
+    return SinceReview.of(bank.questionnaire(), record, isoDate);
   }
 
   private PageInput input(Answers answers, String caseName, String isoDate) {

@@ -2,6 +2,7 @@ package closehand.cli;
 
 import closehand.casefile.CaseFile;
 import closehand.casefile.Holder;
+import closehand.interview.CaseRecord;
 import closehand.interview.Interview;
 import closehand.interview.Prompt;
 import closehand.interview.SavedCase;
@@ -27,7 +28,8 @@ final class Recovery {
   enum Wish {
     GO_ON,
     LOOK,
-    DISCARD
+    DISCARD,
+    REVIEW
   }
 
   /** Says whose case it is, where and when it was left, and with which bank. */
@@ -53,6 +55,28 @@ final class Recovery {
         .orElse("with every question put");
   }
 
+  /** Says on which days somebody should look at the case again, and whether they have passed. */
+  void sayDays(CaseRecord record, String today) {
+    record
+        .reviewOn()
+        .ifPresent(
+            day ->
+                console.say(
+                    (day.compareTo(today) < 0 ? "A review was due on " : "Next review: ")
+                        + Moment.day(day)
+                        + "."));
+    record
+        .keepUntil()
+        .ifPresent(
+            day ->
+                console.say(
+                    day.compareTo(today) < 0
+                        ? "It was to be kept until "
+                            + Moment.day(day)
+                            + ". Is it still needed? Nothing is removed by itself; closehand forget removes it."
+                        : "Kept until " + Moment.day(day) + ", when somebody decides again."));
+  }
+
   /** Says who has the case open. */
   void sayHeld(Holder holder) {
     String who = holder.who().isEmpty() ? "" : " by " + holder.who();
@@ -75,11 +99,17 @@ final class Recovery {
   }
 
   /** Asks whether to go on; discarding is asked a second time. */
-  Wish ask(String name) throws IOException {
+  Wish ask(String name, boolean reviewable) throws IOException {
+    boolean here = cases.store().names().contains(name);
     while (true) {
       console.item("1", "go on (or press Enter)");
       console.item("2", "only look at it");
-      console.item("3", "discard it");
+      if (here) {
+        console.item("3", "discard it");
+      }
+      if (reviewable) {
+        console.item("4", "review it: what has changed, warning signs and pain are asked again");
+      }
       String typed = console.ask("Number: ").map(String::strip).orElse("2");
       if (typed.isEmpty() || typed.equals("1")) {
         return Wish.GO_ON;
@@ -87,7 +117,10 @@ final class Recovery {
       if (typed.equals("2")) {
         return Wish.LOOK;
       }
-      if (typed.equals("3") && discarded(name)) {
+      if (reviewable && typed.equals("4")) {
+        return Wish.REVIEW;
+      }
+      if (here && typed.equals("3") && discarded(name)) {
         return Wish.DISCARD;
       }
     }

@@ -3,6 +3,7 @@ package closehand.cli;
 import closehand.bank.Bank;
 import closehand.casefile.CaseLock;
 import closehand.casefile.Holder;
+import closehand.casefile.SealKey;
 import closehand.interview.CaseRecord;
 import closehand.interview.Event;
 import closehand.interview.History;
@@ -27,9 +28,12 @@ final class StoredCase implements Kept, Closeable {
   private final Clock clock;
   private CaseLock.Taking lock;
   private final long begunNanos = System.nanoTime();
-  private CaseDocument document;
+  private final Object writing = new Object();
+  private final SavingSoon soon = new SavingSoon(this);
+  private volatile CaseDocument document;
   private Interview last;
-  private int savedEvents;
+  private volatile int savedEvents;
+  private Optional<SealKey> key;
   private Optional<FileTime> lastSaved;
 
   /**
@@ -37,6 +41,7 @@ final class StoredCase implements Kept, Closeable {
    *
    * @param document the case as it is on the disk, or as it will first be
    * @param interview the interview as it stands
+   * @param key what it is sealed with, if it is
    */
   StoredCase(
       Cases cases,
@@ -44,15 +49,17 @@ final class StoredCase implements Kept, Closeable {
       Clock clock,
       CaseLock.Taking lock,
       CaseDocument document,
-      Interview interview) {
+      Interview interview,
+      Optional<SealKey> key) {
     this.cases = cases;
     this.bank = bank;
     this.clock = clock;
     this.lock = lock;
     this.document = document;
     this.last = interview;
+    this.key = key;
     this.savedEvents = document.record().history().size();
-    this.lastSaved = stampOf(cases.store().path(name()));
+    this.lastSaved = stamp();
   }
 
   @Override
@@ -63,6 +70,17 @@ final class StoredCase implements Kept, Closeable {
   /** What is kept besides the answers, up to the last save. */
   CaseRecord record() {
     return document.record();
+  }
+
+  /** Whether the case is sealed. */
+  boolean isSealed() {
+    return key.isPresent();
+  }
+
+  /** Seals the case from now on. */
+  void seal(SealKey with) {
+    key = Optional.of(with);
+    note(Event.What.SEALED, "");
   }
 
   /** Notes something that happened to the case as a whole. */
@@ -98,10 +116,25 @@ final class StoredCase implements Kept, Closeable {
   @Override
   public void save(Interview interview) throws IOException {
     takeIn(interview);
-    refuseIfChangedElsewhere();
-    cases.store().save(document, bank.questionnaire());
-    lastSaved = stampOf(cases.store().path(name()));
-    savedEvents = document.record().history().size();
+    write();
+  }
+
+  /** The same case, saved beside whoever asks for it, who need not wait for the disk. */
+  SavingSoon soon() {
+    return soon;
+  }
+
+  /**
+   * Writes the case as it stands, one writer at a time, so that the last to write is the latest.
+   */
+  void write() throws IOException {
+    synchronized (writing) {
+      CaseDocument now = document;
+      refuseIfChangedElsewhere();
+      cases.store().save(now, bank.questionnaire(), key);
+      lastSaved = stamp();
+      savedEvents = now.record().history().size();
+    }
   }
 
   /** How much happened that is only in this window. */
@@ -120,27 +153,34 @@ final class StoredCase implements Kept, Closeable {
    * @throws IOException if nothing can be kept there; all is then as before
    */
   void moveTo(Path folder) throws IOException {
+    soon.finish();
     Cases there = Cases.at(folder);
     String name = there.store().names().contains(name()) ? there.store().freshName(0) : name();
     Holder me = new Holder(System.getProperty("user.name", ""), ProcessHandle.current().pid(), "");
     CaseLock.Taking taking = there.store().lock(name, me);
-    there.store().save(document.named(name), bank.questionnaire());
-    close();
+    there.store().save(document.named(name), bank.questionnaire(), key);
+    if (lock instanceof CaseLock.Taking.Taken taken) {
+      taken.lock().close();
+    }
     cases = there;
     lock = taking;
     document = document.named(name);
-    lastSaved = stampOf(there.store().path(name));
+    lastSaved = stamp();
     savedEvents = document.record().history().size();
   }
 
   /** What happened is noted at its time, even if it can only be saved later. */
-  private void takeIn(Interview interview) {
+  void takeIn(Interview interview) {
     String now = Moment.now(clock);
     CaseRecord record =
         History.after(document.record(), last, interview, new History.Stamp(now, elapsedSeconds()));
     SavedCase.BankStamp stamp = SavedCase.BankStamp.of(bank.questionnaire(), bank.fingerprint());
     String started = document.saved().started();
+    int known = document.record().history().size();
     document = document.with(SavedCase.of(name(), stamp, interview, started, now), record);
+    record.history().subList(known, record.history().size()).stream()
+        .filter(e -> e.what() == Event.What.PLAN_EXPIRED)
+        .forEach(e -> document = document.expired(e.at(), e.why()));
     last = interview;
   }
 
@@ -155,13 +195,14 @@ final class StoredCase implements Kept, Closeable {
    * @throws ChangedElsewhere if the file is not as this run left or found it
    */
   private void refuseIfChangedElsewhere() throws IOException {
-    Optional<FileTime> now = stampOf(cases.store().path(name()));
+    Optional<FileTime> now = stamp();
     if (lastSaved.isPresent() && now.isPresent() && !now.equals(lastSaved)) {
       throw new ChangedElsewhere();
     }
   }
 
-  private static Optional<FileTime> stampOf(Path file) {
+  private Optional<FileTime> stamp() {
+    Path file = key.isPresent() ? cases.store().sealedPath(name()) : cases.store().path(name());
     try {
       return Files.exists(file) ? Optional.of(Files.getLastModifiedTime(file)) : Optional.empty();
     } catch (IOException e) {
@@ -180,12 +221,15 @@ final class StoredCase implements Kept, Closeable {
 
   @Override
   public void delete() throws IOException {
+    soon.finish();
     pages().delete();
     cases.store().delete(name());
   }
 
   @Override
   public void close() throws IOException {
+    soon.finish();
+    key.ifPresent(SealKey::forget);
     if (lock instanceof CaseLock.Taking.Taken taken) {
       taken.lock().close();
     }

@@ -1,5 +1,7 @@
 package closehand.cli;
 
+import closehand.casefile.Passphrase;
+import closehand.casefile.Passphrases;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.Charset;
@@ -18,6 +20,7 @@ import java.util.Map;
  * @param clock the time
  * @param typed whether a person types at a terminal
  * @param characters the character set of the terminal
+ * @param secrets where passphrases are typed
  */
 record Surroundings(
     InputStream input,
@@ -26,7 +29,8 @@ record Surroundings(
     Map<String, String> environment,
     Clock clock,
     boolean typed,
-    Charset characters) {
+    Charset characters,
+    Secrets secrets) {
   private static final int MANY_COLUMNS = 500;
 
   /** The surroundings of this process. */
@@ -40,7 +44,32 @@ record Surroundings(
         System.getenv(),
         Clock.systemDefaultZone(),
         System.console() != null,
-        characters);
+        characters,
+        Secrets.ofProcess());
+  }
+
+  /** Surroundings in which no passphrase can be typed. */
+  Surroundings(
+      InputStream input,
+      PrintStream output,
+      PrintStream error,
+      Map<String, String> environment,
+      Clock clock,
+      boolean typed,
+      Charset characters) {
+    this(input, output, error, environment, clock, typed, characters, Secrets.NONE);
+  }
+
+  /** Asks for the passphrase of a sealed case. */
+  Passphrases passphrases() {
+    return attempt -> {
+      if (attempt > 1) {
+        error.println("Wrong passphrase, or the file is damaged.");
+      }
+      return secrets
+          .read("Passphrase of the case (not shown; Enter gives up): ")
+          .map(Passphrase::kept);
+    };
   }
 
   private static Charset terminalCharacters() {

@@ -99,6 +99,33 @@ final class Course {
     goTo(Optional.of(target));
   }
 
+  /** The first of these that is open and wanted. */
+  Optional<Outline.Place> wanted(List<Outline.Place> fields) {
+    Walk walk = walk();
+    return fields.stream().filter(walk::isWanted).findFirst();
+  }
+
+  /**
+   * Goes to a proposed field in place of the next in order, as if nothing had been said of that
+   * one; false while questions are asked again. A check before tasks that has not begun is dropped.
+   */
+  boolean steer(Outline.Place target) {
+    boolean notBegun =
+        checks().stage() == Checks.Stage.BEFORE_TASKS
+            && checks().queue().size() == walk().askedAgain().size();
+    if (!checks().queue().isEmpty() && !notBegun) {
+      return false;
+    }
+    if (notBegun && checks().then().equals(Optional.of(target.fact()))) {
+      return true;
+    }
+    if (notBegun) {
+      now = now.with(checks().drop());
+    }
+    goTo(Optional.of(target));
+    return true;
+  }
+
   /** Goes to the field shown before; false when there is none. */
   boolean back() {
     List<String> trail = new ArrayList<>(now.sitting().trail());
@@ -135,6 +162,22 @@ final class Course {
     List<String> queue = List.of(WellKnown.CONSENT_STATE);
     Checks checks = checks().begin(Checks.Stage.AFTER_BREAK, queue, bookmark, now.answers());
     now = now.with(checks).standingAt(Optional.of(WellKnown.CONSENT_STATE));
+  }
+
+  /**
+   * A new sitting that asks again what a review asks: consent, what has changed, warning signs and
+   * pain.
+   */
+  void review() {
+    Optional<String> bookmark = now.bookmark();
+    now = now.with(Sitting.NEW);
+    List<String> queue = Review.askedAgain(now.outline(), walk());
+    if (queue.isEmpty()) {
+      startAt(bookmark);
+      return;
+    }
+    Checks checks = checks().begin(Checks.Stage.AFTER_BREAK, queue, bookmark, now.answers());
+    now = now.with(checks).standingAt(Optional.of(queue.get(0)));
   }
 
   /** The first of these that is open and can be asked, or else the first that can be asked. */

@@ -33,6 +33,9 @@ public final class History {
     List<Consent> consents = history.consents();
     history.answers();
     history.lowered();
+    if (!record.suggested().isEmpty()) {
+      history.expiry();
+    }
     return record.consenting(consents).with(history.events);
   }
 
@@ -85,6 +88,19 @@ public final class History {
                 add(what, fact, Optional.empty(), Optional.of(recorded.answer()), cause);
               }
             });
+  }
+
+  /** What was suggested before no longer holds, once a review says so. */
+  private void expiry() {
+    boolean asked =
+        events.stream()
+            .map(Event::subject)
+            .anyMatch(s -> s.equals(WellKnown.REVIEW_AFTER) || s.equals(WellKnown.REVIEW_CHANGED));
+    if (asked) {
+      Review.expiry(after.answers())
+          .ifPresent(
+              why -> add(Event.What.PLAN_EXPIRED, "", Optional.empty(), Optional.empty(), why));
+    }
   }
 
   private void lowered() {

@@ -42,7 +42,12 @@ public record Interview(
     /** The short interview, with what earlier answers open. */
     CORE("core"),
     /** Everything, with trials and reviews at the end. */
-    FULL("full");
+    FULL("full"),
+    /**
+     * Warning signs, and then whatever somebody who knows the rules proposes, out of everything but
+     * trials and reviews; without proposals in the order of the questionnaire.
+     */
+    BRIEF("brief");
 
     private final String code;
 

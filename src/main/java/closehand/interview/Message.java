@@ -38,6 +38,13 @@ public sealed interface Message {
   /** The short or the whole interview from here on. */
   record TakeRoute(Interview.Route route) implements Message {}
 
+  /**
+   * To a question that tells more than the next one in order; what lies between is not passed.
+   *
+   * @param question the id of a question, or of a field
+   */
+  record Steer(String question) implements Message {}
+
   /** Who asks from here on. */
   record Conduct(Provenance.By asker) implements Message {}
 
@@ -46,4 +53,10 @@ public sealed interface Message {
 
   /** A saved case is opened again: a new sitting begins, and consent is asked again first. */
   record Resume() implements Message {}
+
+  /**
+   * A saved case is opened for a review: a new sitting begins, in which consent, what has changed,
+   * the warning signs and pain are asked again, and nothing else that is answered.
+   */
+  record Review() implements Message {}
 }

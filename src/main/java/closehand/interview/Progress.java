@@ -87,6 +87,11 @@ public record Progress(
         + section.title();
   }
 
+  /** Where a field is when questions come in the order of what they tell: "Question 12: Safety". */
+  String positionByTelling(Outline.Place place) {
+    return "Question " + (answered + 1) + ": " + place.section().title();
+  }
+
   /** The same in plain sentences. */
   public String words() {
     List<String> sentences = new ArrayList<>();

@@ -52,7 +52,9 @@ public record Prompt(
     /** A run of bodily tasks is over. */
     AFTER_TASKS,
     /** A saved case was opened again. */
-    AFTER_BREAK
+    AFTER_BREAK,
+    /** A saved case is looked at again after a while. */
+    REVIEW
   }
 
   static Prompt of(Interview interview, Outline.Place place) {
@@ -68,13 +70,20 @@ public record Prompt(
         question,
         field,
         fields.indexOf(place) <= 0,
-        Progress.of(interview).position(place),
+        position(interview, place),
         onCall ? question.remoteText().orElse(question.text()) : question.text(),
         onCall ? field.remoteLabel().orElse(field.label()) : field.label(),
         howToSee(question, mode),
         again(interview.sitting().checks(), place.fact()),
         Optional.ofNullable(interview.answers().byFact().get(place.fact())),
         line(fields, place, walk));
+  }
+
+  private static String position(Interview interview, Outline.Place place) {
+    Progress progress = Progress.of(interview);
+    return interview.route() == Interview.Route.BRIEF
+        ? progress.positionByTelling(place)
+        : progress.position(place);
   }
 
   private static Optional<String> mode(Answers answers) {
@@ -108,7 +117,7 @@ public record Prompt(
     return switch (checks.stage()) {
       case BEFORE_TASKS -> Again.BEFORE_TASKS;
       case AFTER_TASKS -> Again.AFTER_TASKS;
-      case AFTER_BREAK -> Again.AFTER_BREAK;
+      case AFTER_BREAK -> fact.equals(WellKnown.CONSENT_STATE) ? Again.AFTER_BREAK : Again.REVIEW;
       case TALK, TASKS -> Again.NO;
     };
   }

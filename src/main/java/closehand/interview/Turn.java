@@ -56,6 +56,9 @@ final class Turn {
     if (message instanceof Message.Lower lower) {
       return lower(lower.lowered());
     }
+    if (message instanceof Message.Steer steer) {
+      return steer(PlainText.of(steer.question()));
+    }
     return arrange(message);
   }
 
@@ -70,6 +73,8 @@ final class Turn {
       course.become(now.askedBy(conduct.asker()));
     } else if (message instanceof Message.Resume) {
       course.resume();
+    } else if (message instanceof Message.Review) {
+      course.review();
     } else {
       throw new IllegalArgumentException("Unknown message: " + message.getClass().getSimpleName());
     }
@@ -180,6 +185,16 @@ final class Turn {
     }
     course.jumpTo(target.get());
     return Optional.empty();
+  }
+
+  private Optional<String> steer(String id) {
+    Optional<Outline.Place> target = course.wanted(fieldsOf(id));
+    if (target.isEmpty()) {
+      return Optional.of("This question cannot be put to anybody now.");
+    }
+    return course.steer(target.get())
+        ? Optional.empty()
+        : Optional.of("The questions that are asked again come first.");
   }
 
   private List<Outline.Place> fieldsOf(String id) {

@@ -28,8 +28,11 @@ final class Walk {
 
   /** Whether a field belongs to the route taken. */
   boolean inRoute(Outline.Place place) {
-    return interview.route() == Interview.Route.FULL
-        || (!place.isReview() && place.question().route() != Question.Route.FULL);
+    return switch (interview.route()) {
+      case FULL -> true;
+      case BRIEF -> !place.isReview();
+      case CORE -> !place.isReview() && place.question().route() != Question.Route.FULL;
+    };
   }
 
   /** Whether a field applies and has no answer, or one that asks for later. */
@@ -196,7 +199,8 @@ final class Walk {
     }
   }
 
-  private boolean isWanted(Outline.Place place) {
+  /** Whether a field is open, can be asked and was not passed. */
+  boolean isWanted(Outline.Place place) {
     return isOpen(place)
         && canBeAsked(place)
         && !interview.sitting().passed().contains(place.fact());

@@ -29,6 +29,18 @@ public final class WellKnown {
   /** The section about trials and reviews, which comes after the interview proper. */
   public static final String REVIEW_SECTION = "REV";
 
+  /** How it was on the days after a trial; asked at a review. */
+  public static final String REVIEW_AFTER = "review.after24";
+
+  /** The answer to {@link #REVIEW_AFTER} for something that lasted. */
+  public static final String LASTING = "lasting";
+
+  /** What has changed since; asked at a review. */
+  public static final String REVIEW_CHANGED = "review.changed";
+
+  /** The answer to {@link #REVIEW_CHANGED} for nothing. */
+  public static final String NOTHING_CHANGED = "none";
+
   /**
    * A rise in pain by this many points of 10 ends the tasks. Practice estimate, to be confirmed by
    * a clinician.

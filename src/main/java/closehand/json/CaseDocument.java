@@ -1,7 +1,9 @@
 package closehand.json;
 
+import closehand.bank.Where;
 import closehand.interview.CaseRecord;
 import closehand.interview.SavedCase;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -14,6 +16,9 @@ import java.util.List;
  */
 public record CaseDocument(
     SavedCase saved, CaseRecord record, List<JsonValue.Obj> plans, List<JsonValue.Obj> trials) {
+  /** The member of a plan that says it no longer holds. */
+  private static final String EXPIRED = "expired";
+
   public CaseDocument {
     plans = List.copyOf(plans);
     trials = List.copyOf(trials);
@@ -27,6 +32,30 @@ public record CaseDocument(
   /** The same case under another name. */
   public CaseDocument named(String name) {
     return new CaseDocument(saved.named(name), record, plans, trials);
+  }
+
+  /**
+   * The same case with its plans marked as no longer valid; those marked before stay as they are.
+   *
+   * @param at when, as an ISO date and time with zone
+   */
+  public CaseDocument expired(String at, String because) {
+    Where nowhere = Where.file("");
+    JsonValue.Obj mark =
+        new JsonValue.Obj(
+            List.of(
+                new JsonValue.Member("at", nowhere, new JsonValue.Str(at, nowhere)),
+                new JsonValue.Member("because", nowhere, new JsonValue.Str(because, nowhere))),
+            nowhere);
+    List<JsonValue.Obj> marked = new ArrayList<>();
+    for (JsonValue.Obj plan : plans) {
+      List<JsonValue.Member> members = new ArrayList<>(plan.members());
+      if (plan.member(EXPIRED).isEmpty()) {
+        members.add(new JsonValue.Member(EXPIRED, nowhere, mark));
+      }
+      marked.add(new JsonValue.Obj(members, plan.where()));
+    }
+    return new CaseDocument(saved, record, marked, trials);
   }
 
   /** The same case with the interview as it stands now. */

@@ -8,10 +8,8 @@ import closehand.interview.Enablement;
 import closehand.interview.PlainText;
 import closehand.interview.Provenance;
 import closehand.interview.SavedCase;
-import closehand.interview.Value;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -115,32 +113,10 @@ public final class CaseWriter {
   private void answer(Answer answer) throws IOException {
     if (answer instanceof Answer.Given given) {
       out.writeFieldName("value");
-      value(given.value());
+      ValueWriter.value(given.value(), out);
     } else {
       out.writeStringField("absent", ((Answer.Absent) answer).reason().code());
     }
-  }
-
-  private void value(Value value) throws IOException {
-    if (value instanceof Value.Flag flag) {
-      out.writeBoolean(flag.value());
-    } else if (value instanceof Value.Number number) {
-      out.writeNumber(BigDecimal.valueOf(number.value()).stripTrailingZeros().toPlainString());
-    } else if (value instanceof Value.Code code) {
-      out.writeString(code.code());
-    } else if (value instanceof Value.Text text) {
-      out.writeString(PlainText.of(text.words()));
-    } else {
-      list(value instanceof Value.Codes codes ? codes.codes() : ((Value.Texts) value).words());
-    }
-  }
-
-  private void list(List<String> words) throws IOException {
-    out.writeStartArray();
-    for (String word : words) {
-      out.writeString(PlainText.of(word));
-    }
-    out.writeEndArray();
   }
 
   private void provenance(Provenance provenance) throws IOException {

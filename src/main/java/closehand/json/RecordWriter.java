@@ -6,11 +6,8 @@ import closehand.interview.Consent;
 import closehand.interview.Event;
 import closehand.interview.PlainText;
 import closehand.interview.Suggested;
-import closehand.interview.Value;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.util.List;
 import java.util.Optional;
 
 /** Writes what is kept of a case besides its answers. */
@@ -78,27 +75,7 @@ final class RecordWriter {
       return;
     }
     out.writeFieldName(name);
-    if (answer.get() instanceof Answer.Given given) {
-      value(given.value());
-    } else {
-      out.writeStartObject();
-      out.writeStringField("absent", ((Answer.Absent) answer.get()).reason().code());
-      out.writeEndObject();
-    }
-  }
-
-  private void value(Value value) throws IOException {
-    if (value instanceof Value.Flag flag) {
-      out.writeBoolean(flag.value());
-    } else if (value instanceof Value.Number number) {
-      out.writeNumber(BigDecimal.valueOf(number.value()).stripTrailingZeros().toPlainString());
-    } else if (value instanceof Value.Texts texts) {
-      texts(texts.words());
-    } else if (value instanceof Value.Text text) {
-      out.writeString(PlainText.of(text.words()));
-    } else {
-      throw new IllegalArgumentException("no answer as in files");
-    }
+    ValueWriter.answer(answer.get(), out);
   }
 
   private void suggested(Suggested one) throws IOException {
@@ -108,9 +85,9 @@ final class RecordWriter {
     out.writeStringField("fingerprint", one.fingerprint());
     out.writeBooleanField("withheld", one.withheld());
     out.writeFieldName("stops");
-    texts(one.stops());
+    ValueWriter.texts(one.stops(), out);
     out.writeFieldName("cautions");
-    texts(one.cautions());
+    ValueWriter.texts(one.cautions(), out);
     out.writeArrayFieldStart("ideas");
     for (Suggested.Idea idea : one.ideas()) {
       out.writeStartObject();
@@ -121,13 +98,5 @@ final class RecordWriter {
     }
     out.writeEndArray();
     out.writeEndObject();
-  }
-
-  private void texts(List<String> words) throws IOException {
-    out.writeStartArray();
-    for (String word : words) {
-      out.writeString(PlainText.of(word));
-    }
-    out.writeEndArray();
   }
 }

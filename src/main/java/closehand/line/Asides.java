@@ -49,6 +49,7 @@ final class Asides {
           console.say("We ask this again before you try something with your body.");
       case AFTER_TASKS -> console.say("We ask this again now that the tasks are done.");
       case AFTER_BREAK -> console.say("Welcome back. We ask this again after every break.");
+      case REVIEW -> console.say("We ask this again at every review.");
     }
   }
 

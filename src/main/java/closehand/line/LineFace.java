@@ -34,6 +34,8 @@ public final class LineFace {
   private Optional<String> shownQuestion = Optional.empty();
   private boolean changed;
   private boolean answeringAgain;
+  private List<String> saidWhy = List.of();
+  private Optional<List<String>> enough = Optional.empty();
 
   /** How a run ended. */
   public enum Ending {
@@ -71,7 +73,11 @@ public final class LineFace {
   /** Runs until the interview ends or the person leaves. */
   public Ending run() {
     takeIn(false);
+    steer();
     while (true) {
+      if (enough.isPresent() && !goOn(enough.get())) {
+        return finish();
+      }
       Optional<Prompt> prompt = interview.current();
       if (notices.say(consultation, prompt) && !answeringAgain) {
         Optional<Ending> ending = afterStop();
@@ -100,7 +106,9 @@ public final class LineFace {
   private Ending finish() {
     console.gap();
     console.say("That was the last question for now. Thank you.");
-    asides.open(interview);
+    if (interview.route() != Interview.Route.BRIEF) {
+      asides.open(interview);
+    }
     while (true) {
       console.say(
           "p shows the page, o all answers, j goes back to a question, q leaves and keeps everything.");
@@ -279,7 +287,47 @@ public final class LineFace {
     }
     if (aloud) {
       console.lines(consultation.quietLine());
+      steer();
     }
+  }
+
+  /** On the briefest route: goes to the question that tells most and says why it is asked. */
+  private void steer() {
+    enough = Optional.empty();
+    boolean between = interview.current().map(Prompt::firstOfQuestion).orElse(false);
+    if (interview.route() != Interview.Route.BRIEF || !between || consultation.ends()) {
+      return;
+    }
+    desk.next(interview)
+        .ifPresent(
+            next -> {
+              if (next.question().isEmpty()) {
+                enough = Optional.of(next.lines());
+                return;
+              }
+              interview = interview.after(new Message.Steer(next.question().get()));
+              if (interview.refusal().isEmpty() && !next.lines().equals(saidWhy)) {
+                console.lines(next.lines());
+                saidWhy = next.lines();
+              }
+            });
+  }
+
+  /** Enough is known: goes on with the short interview if that is wanted. */
+  private boolean goOn(List<String> lines) {
+    enough = Optional.empty();
+    console.gap();
+    console.lines(lines);
+    String typed = console.ask("y goes on, Enter ends: ").map(String::strip).orElse("");
+    if (!typed.equalsIgnoreCase("y")) {
+      return false;
+    }
+    send(new Message.TakeRoute(Interview.Route.CORE));
+    interview.open().stream()
+        .filter(o -> o.why() == StillOpen.Why.NOT_YET_ASKED)
+        .findFirst()
+        .ifPresent(o -> send(new Message.JumpTo(o.question().id())));
+    return true;
   }
 
   /** After a stop that ends the session: ended, unless it was a slip or a clinician lowers it. */

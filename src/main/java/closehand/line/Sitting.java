@@ -12,7 +12,8 @@ public final class Sitting {
   private enum Change {
     ASKER,
     CORE,
-    FULL
+    FULL,
+    BRIEF
   }
 
   /** Asks who leads the interview; a volunteer if nothing is chosen. */
@@ -40,6 +41,7 @@ public final class Sitting {
               case ASKER -> new Message.Conduct(askWho(console));
               case CORE -> new Message.TakeRoute(Interview.Route.CORE);
               case FULL -> new Message.TakeRoute(Interview.Route.FULL);
+              case BRIEF -> new Message.TakeRoute(Interview.Route.BRIEF);
             });
   }
 
@@ -48,6 +50,7 @@ public final class Sitting {
       case ASKER -> "somebody else asks";
       case CORE -> route(Interview.Route.CORE);
       case FULL -> route(Interview.Route.FULL);
+      case BRIEF -> route(Interview.Route.BRIEF);
     };
   }
 
@@ -64,6 +67,7 @@ public final class Sitting {
     return switch (route) {
       case CORE -> "the short interview, about 40 minutes";
       case FULL -> "the whole interview, about an hour or in parts";
+      case BRIEF -> "the briefest: warning signs, then only what tells most, about 30 minutes";
     };
   }
 }

@@ -4,6 +4,7 @@ import closehand.bank.Field;
 import closehand.interview.Interview;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What a face asks about an interview. The same interview always gets the same answer. */
 public interface Advisor {
@@ -22,6 +23,14 @@ public interface Advisor {
   /** What can be explained besides: every control by its id, in words with how it stands. */
   default Map<String, String> explainable(Interview interview) {
     return Map.of();
+  }
+
+  /**
+   * What to ask next on the briefest route, with the reason; nothing where nobody proposes, so that
+   * questions come in order.
+   */
+  default Optional<NextStep> next(Interview interview) {
+    return Optional.empty();
   }
 
   /** Why something stands as it does, and what would change it, ready to print. */

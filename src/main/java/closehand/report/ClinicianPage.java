@@ -32,6 +32,7 @@ public final class ClinicianPage {
   private static List<Piece> whole(PageInput input, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Game controls, for the clinician", input));
     pieces.addAll(TitleLines.provisionalLine(input));
+    pieces.addAll(SinceLines.of(input));
     pieces.addAll(WarningLines.of(input));
     pieces.addAll(EffortLines.resting(input));
     boolean shown = !input.together().withheld();

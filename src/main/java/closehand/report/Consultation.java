@@ -26,6 +26,11 @@ public record Consultation(
     lowerable = List.copyOf(lowerable);
   }
 
+  /** Whether a stop that stands ends the session. */
+  public boolean ends() {
+    return notices.stream().anyMatch(Notice::endsSession);
+  }
+
   /** A caution that a clinician may lower, and its name in a few words. */
   public record Lowerable(String code, String title) {}
 

@@ -21,6 +21,7 @@ import java.util.TreeMap;
  * @param openQuestions ids of the questions still open, or facts of theirs, in the order asked
  * @param caseName the player's pseudonym; may be empty
  * @param isoDate the day of the page, such as {@code 2026-11-25}
+ * @param since what there is to say about the time since an earlier page
  */
 public record PageInput(
     Bank bank,
@@ -31,11 +32,51 @@ public record PageInput(
     boolean finished,
     List<String> openQuestions,
     String caseName,
-    String isoDate) {
+    String isoDate,
+    Since since) {
   public PageInput {
     byGame = java.util.Collections.unmodifiableMap(new TreeMap<>(byGame));
     changes = Map.copyOf(changes);
     openQuestions = List.copyOf(openQuestions);
+  }
+
+  /** Everything a first page is made from. */
+  public PageInput(
+      Bank bank,
+      Answers answers,
+      Advice together,
+      Map<Integer, Advice> byGame,
+      Map<String, List<Change>> changes,
+      boolean finished,
+      List<String> openQuestions,
+      String caseName,
+      String isoDate) {
+    this(
+        bank,
+        answers,
+        together,
+        byGame,
+        changes,
+        finished,
+        openQuestions,
+        caseName,
+        isoDate,
+        Since.NOTHING);
+  }
+
+  /** The same with something to say about the time since an earlier page. */
+  public PageInput with(Since earlier) {
+    return new PageInput(
+        bank,
+        answers,
+        together,
+        byGame,
+        changes,
+        finished,
+        openQuestions,
+        caseName,
+        isoDate,
+        earlier);
   }
 
   /** The answers with their questions. */

@@ -36,6 +36,7 @@ public final class PlayerPage {
   private static List<Piece> pieces(PageInput input, Room room, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Ideas for your game controls", input));
     pieces.addAll(TitleLines.provisionalLine(input));
+    pieces.addAll(SinceLines.of(input));
     pieces.addAll(CautionLines.of(input));
     pieces.addAll(GoalLines.of(input, glyphs));
     pieces.addAll(GroundLines.of(input, room));
@@ -46,7 +47,7 @@ public final class PlayerPage {
     pieces.addAll(StartLines.of(input, room));
     pieces.addAll(PaceLines.of(input, room));
     pieces.addAll(EaseOffLines.of(input, room));
-    pieces.addAll(ContactLines.of(input));
+    pieces.addAll(ContactLines.of(input, room));
     pieces.addAll(FooterLines.of(input));
     return pieces;
   }

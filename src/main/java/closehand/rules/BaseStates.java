@@ -80,7 +80,8 @@ final class BaseStates {
     }
   }
 
-  private static Value unsure(Asked asked) {
+  /** The answer that "don't know" counts as. */
+  static Value unsure(Asked asked) {
     return asked.shape() instanceof SeveralShape
         ? new Value.Codes(List.of(Asked.UNSURE))
         : new Value.Code(Asked.UNSURE);

@@ -71,6 +71,11 @@ record Difference(int slot, Input first, Input second, NumberLine line, long all
     state[slot] = (span & all) | ((one | other) & Node.NOT_APPLICABLE);
   }
 
+  /** The cell of one difference. */
+  int cellOf(double gap) {
+    return line.cellOf(rounded(gap));
+  }
+
   private double rounded(double difference) {
     double scale = Math.pow(10, decimals);
     return Math.round(difference * scale) / scale;

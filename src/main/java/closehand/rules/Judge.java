@@ -47,7 +47,11 @@ final class Judge {
   }
 
   private boolean ahead(int one, int other, Tally tally) {
-    int difference = tally.points(one) - tally.points(other);
+    return ahead(one, tally.points(one) - tally.points(other), other);
+  }
+
+  /** Whether one approach goes before another with so many points less. */
+  boolean ahead(int one, int difference, int other) {
     return difference > 0 || (difference == 0 && ranking.place(one) < ranking.place(other));
   }
 

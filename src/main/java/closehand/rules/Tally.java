@@ -5,7 +5,9 @@ import java.util.List;
 
 /** Points and exclusions of every approach, summed over what came of the rules. */
 final class Tally {
-  private static final int SUGGESTED_FROM = 1;
+  /** An approach with so many points is suggested. */
+  static final int SUGGESTED_FROM = 1;
+
   private static final int STRONG_FROM = 2;
 
   private final int[] points;

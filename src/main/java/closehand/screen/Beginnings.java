@@ -71,7 +71,7 @@ final class Beginnings {
     how.add(Block.strong("How long may it take?")).gap();
     Provenance.By by = menu.by().orElse(Provenance.By.VOLUNTEER);
     int digit = 0;
-    for (Interview.Route route : Interview.Route.values()) {
+    for (Interview.Route route : People.ROUTES) {
       how.offer(++digit, People.route(route), new Act.Run(new Effect.Begin(by, route)));
     }
     return how.offer(BACK, "Back", new Act.Close()).build();

@@ -36,7 +36,7 @@ final class PeopleMenus {
               new Act.Send(new Message.Conduct(by))));
     }
     menu.gap();
-    for (Interview.Route route : Interview.Route.values()) {
+    for (Interview.Route route : People.ROUTES) {
       boolean now = talk.interview().route() == route;
       menu.offer(
           new Offer(

@@ -76,6 +76,7 @@ record QuestionScreen(
       case BEFORE_TASKS -> screen.say("We ask this again before you try something with your body.");
       case AFTER_TASKS -> screen.say("We ask this again now that the tasks are done.");
       case AFTER_BREAK -> screen.say("Welcome back. We ask this again after every break.");
+      case REVIEW -> screen.say("We ask this again at every review.");
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What one body part does in a plan.
@@ -17,9 +18,6 @@ import java.util.Optional;
  */
 public record EffectorReading(
     String effector, List<Use> uses, LoadLight.Reading presses, Load light, Load index, Load hold) {
-  /** A press shorter than this is no hold: our choice. */
-  private static final double LEAST_HOLD_SECONDS = 1;
-
   public EffectorReading {
     uses = List.copyOf(uses);
   }
@@ -31,23 +29,41 @@ public record EffectorReading(
     for (Use use : uses) {
       Exertion press = use.exertion();
       presses.add(press);
-      boolean hold = press.seconds() >= LEAST_HOLD_SECONDS;
-      if (hold && (longest == null || Endurance.isNearerItsLimit(press, longest))) {
+      if (use.kind() == Use.Kind.HOLD
+          && (longest == null || Endurance.isNearerItsLimit(press, longest))) {
         longest = press;
       }
     }
-    LoadLight.Reading reading = LoadLight.reading(presses, body.taps(effector));
     return new EffectorReading(
         effector,
         uses,
-        reading,
-        OneMinute.isImpossible(presses)
-            ? Load.outside(Method.LOAD_LIGHT, Flag.MORE_THAN_A_MINUTE)
-            : LoadLight.of(reading),
+        presses(uses, body.taps(effector)),
+        light(uses, body.taps(effector)),
         CompositeStrain.of(presses, hoursPerDay),
         longest == null
             ? Load.outside(Method.ENDURANCE, Flag.NOTHING_TO_DO)
             : Endurance.of(longest));
+  }
+
+  private static LoadLight.Reading presses(List<Use> uses, OptionalDouble taps) {
+    List<Exertion> all = new ArrayList<>(uses.size());
+    List<Exertion> holds = new ArrayList<>();
+    for (Use use : uses) {
+      all.add(use.exertion());
+      if (use.kind() == Use.Kind.HOLD) {
+        holds.add(use.exertion());
+      }
+    }
+    return LoadLight.reading(all, holds, taps);
+  }
+
+  /** Moving leaves room for pressing, so only presses and holds must fit into the minute. */
+  private static Load light(List<Use> uses, OptionalDouble taps) {
+    List<Exertion> pressed =
+        uses.stream().filter(u -> u.kind() != Use.Kind.MOVE).map(Use::exertion).toList();
+    return OneMinute.isImpossible(pressed)
+        ? Load.outside(Method.LOAD_LIGHT, Flag.MORE_THAN_A_MINUTE)
+        : LoadLight.of(presses(uses, taps));
   }
 
   /** Whether this part is red, or asked for more than can be. */
@@ -68,10 +84,9 @@ public record EffectorReading(
 
   /** How far towards the red line the part would be without this action. */
   public double without(Use one, Body body) {
-    List<Exertion> others = uses.stream().filter(u -> !u.equals(one)).map(Use::exertion).toList();
-    if (others.isEmpty()) {
-      return 0;
-    }
-    return LoadLight.of(others, body.taps(effector)).amount().orElse(Double.POSITIVE_INFINITY);
+    List<Use> others = uses.stream().filter(u -> !u.equals(one)).toList();
+    return others.isEmpty()
+        ? 0
+        : light(others, body.taps(effector)).amount().orElse(Double.POSITIVE_INFINITY);
   }
 }

@@ -11,9 +11,9 @@ import java.util.OptionalDouble;
  * the time. Upper: over 60 a minute, over 50 % of its tapping, or held over 50 %.
  */
 public final class LoadLight {
-  private static final double AMBER_PER_MINUTE = 30;
+  static final double AMBER_PER_MINUTE = 30;
   private static final double RED_PER_MINUTE = 60;
-  private static final double AMBER_TAPPING = 0.20;
+  static final double AMBER_TAPPING = 0.20;
   private static final double RED_TAPPING = 0.50;
   private static final double AMBER_HELD = 0.25;
   private static final double RED_HELD = 0.50;
@@ -39,15 +39,22 @@ public final class LoadLight {
       boolean repeats,
       boolean holds) {}
 
+  /** The reading for presses of one body part that are all holds. */
+  public static Reading reading(List<Exertion> ofOnePart, OptionalDouble tapsInTenSeconds) {
+    return reading(ofOnePart, ofOnePart, tapsInTenSeconds);
+  }
+
   /**
    * The reading for all presses of one body part.
    *
    * @param ofOnePart all of the same body part
+   * @param holds those among them that are held
    * @param tapsInTenSeconds its fastest tapping, where measured, above 0
    */
-  public static Reading reading(List<Exertion> ofOnePart, OptionalDouble tapsInTenSeconds) {
+  public static Reading reading(
+      List<Exertion> ofOnePart, List<Exertion> holds, OptionalDouble tapsInTenSeconds) {
     double perMinute = Sums.of(ofOnePart, Exertion::perMinute);
-    double held = Sums.of(ofOnePart, Exertion::secondsPerMinute) / Exertion.MINUTE;
+    double held = Sums.of(holds, Exertion::secondsPerMinute) / Exertion.MINUTE;
     OptionalDouble tapping =
         tapsInTenSeconds.isPresent()
             ? OptionalDouble.of(perMinute / (tapsInTenSeconds.getAsDouble() * TENS_OF_SECONDS))
@@ -55,14 +62,14 @@ public final class LoadLight {
     Band repeats =
         Band.of(perMinute, AMBER_PER_MINUTE, RED_PER_MINUTE)
             .orHeavier(Band.of(tapping.orElse(0), AMBER_TAPPING, RED_TAPPING));
-    Band holds = Band.of(held, AMBER_HELD, RED_HELD);
+    Band holding = Band.of(held, AMBER_HELD, RED_HELD);
     return new Reading(
         perMinute,
         held,
         tapping,
-        repeats.orHeavier(holds),
+        repeats.orHeavier(holding),
         repeats != Band.LOWER,
-        holds != Band.LOWER);
+        holding != Band.LOWER);
   }
 
   /** The figure: how far the heaviest of the three is towards its upper line, 1 at the line. */

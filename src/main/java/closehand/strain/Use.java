@@ -7,12 +7,24 @@ import java.util.List;
  *
  * @param action the action's id
  * @param name plain words
+ * @param kind whether it is pressed, held or moved
  * @param exertion the presses it takes
  * @param elsewhere its next best places, cheapest first; may be empty
  */
-public record Use(String action, String name, Exertion exertion, List<Elsewhere> elsewhere) {
+public record Use(
+    String action, String name, Kind kind, Exertion exertion, List<Elsewhere> elsewhere) {
   public Use {
     elsewhere = List.copyOf(elsewhere);
+  }
+
+  /** How an action is worked. */
+  public enum Kind {
+    /** Pressed and let go. */
+    TAP,
+    /** Held down: its time counts as holding. */
+    HOLD,
+    /** Moved, as a stick or a mouse: its time is movement, not holding. */
+    MOVE
   }
 
   /**

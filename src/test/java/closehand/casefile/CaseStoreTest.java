@@ -1,6 +1,7 @@
 package closehand.casefile;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -36,6 +37,7 @@ class CaseStoreTest {
               "A",
               Forms.question("A-1", Forms.words("goal.main")),
               Forms.question("A-2", Forms.whole("pain.now", 0, 10, "{score}"))));
+  private static final Optional<SealKey> CLEAR = Optional.empty();
   private static final LocalDisk LOCAL = new LocalDisk();
 
   private final Path temp;
@@ -74,7 +76,8 @@ class CaseStoreTest {
 
   /** The previous content, opened as a file; beside the case itself it goes by another name. */
   private SavedCase previous() throws IOException {
-    return opened(store().open(store().previous("heron-oak"), FORM)).named("heron-oak");
+    return opened(store().open(store().previous("heron-oak"), FORM, Passphrases.NONE))
+        .named("heron-oak");
   }
 
   private static SavedCase opened(CaseStore.Opened opened) {
@@ -87,21 +90,22 @@ class CaseStoreTest {
 
   @Test
   void whatIsSavedComesBack() throws IOException {
-    store().save(doc("race with friends"), FORM);
-    assertEquals(with("race with friends"), opened(store().open("heron-oak", FORM)));
-    store().save(doc("build a city"), FORM);
-    assertEquals(with("build a city"), opened(store().open("heron-oak", FORM)));
+    store().save(doc("race with friends"), FORM, CLEAR);
+    assertEquals(
+        with("race with friends"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
+    store().save(doc("build a city"), FORM, CLEAR);
+    assertEquals(with("build a city"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
     assertEquals(List.of("heron-oak.json", "heron-oak.previous"), sorted(folder()));
-    Interview again = opened(store().open("heron-oak", FORM)).open(FORM);
+    Interview again = opened(store().open("heron-oak", FORM, Passphrases.NONE)).open(FORM);
     assertEquals(Optional.of("pain.now"), again.at());
   }
 
   @Test
   void filesAndFoldersAreTheOwnersAlone() throws IOException {
-    store().save(doc("x"), FORM);
+    store().save(doc("x"), FORM, CLEAR);
     assertEquals("rwx------", rights(folder()));
     assertEquals("rwx------", rights(temp.resolve("deep")));
-    store().save(doc("y"), FORM);
+    store().save(doc("y"), FORM, CLEAR);
     assertEquals("rw-------", rights(folder().resolve("heron-oak.json")));
     assertEquals("rw-------", rights(folder().resolve("heron-oak.previous")));
   }
@@ -118,12 +122,12 @@ class CaseStoreTest {
 
   @Test
   void theContentBeforeTheLastSaveIsKeptBesideIt() throws IOException {
-    store().save(doc("first"), FORM);
+    store().save(doc("first"), FORM, CLEAR);
     assertEquals(List.of("heron-oak.json"), sorted(folder()));
-    store().save(doc("second"), FORM);
-    store().save(doc("third"), FORM);
+    store().save(doc("second"), FORM, CLEAR);
+    store().save(doc("third"), FORM, CLEAR);
     assertEquals(with("second"), previous());
-    new CaseStore(folder(), new WithoutLinks()).save(doc("fourth"), FORM);
+    new CaseStore(folder(), new WithoutLinks()).save(doc("fourth"), FORM, CLEAR);
     assertEquals(with("third"), previous());
     assertEquals("rw-------", rights(folder().resolve("heron-oak.previous")));
     assertEquals(List.of("heron-oak.json", "heron-oak.previous"), sorted(folder()));
@@ -144,14 +148,14 @@ class CaseStoreTest {
     int old = 0;
     int step = 0;
     while (true) {
-      store().save(doc("older"), FORM);
-      store().save(doc("old"), FORM);
+      store().save(doc("older"), FORM, CLEAR);
+      store().save(doc("old"), FORM, CLEAR);
       FaultyDisk disk = new FaultyDisk(LOCAL, step, fault);
       boolean told = breaksOff(new CaseStore(folder(), disk));
       if (!disk.failed()) {
         break;
       }
-      SavedCase found = opened(store().open("heron-oak", FORM));
+      SavedCase found = opened(store().open("heron-oak", FORM, Passphrases.NONE));
       assertTrue(found.equals(with("old")) || found.equals(with("new")), "step " + step);
       assertTrue(told || found.equals(with("new")), "step " + step + " failed unnoticed");
       old += found.equals(with("old")) ? 1 : 0;
@@ -164,7 +168,7 @@ class CaseStoreTest {
     }
     assertTrue(step >= 9, "steps " + step);
     assertTrue(old >= 4 && old < step, "old " + old);
-    assertEquals(with("new"), opened(store().open("heron-oak", FORM)));
+    assertEquals(with("new"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
   }
 
   private void sweepUnderTheLock() throws IOException {
@@ -174,7 +178,7 @@ class CaseStoreTest {
 
   private static boolean breaksOff(CaseStore store) {
     try {
-      store.save(doc("new"), FORM);
+      store.save(doc("new"), FORM, CLEAR);
       return false;
     } catch (IOException | FaultyDisk.Killed e) {
       return true;
@@ -183,8 +187,8 @@ class CaseStoreTest {
 
   @Test
   void anErrorLeavesNoTemporaryFileBehind() throws IOException {
-    store().save(doc("older"), FORM);
-    store().save(doc("old"), FORM);
+    store().save(doc("older"), FORM, CLEAR);
+    store().save(doc("old"), FORM, CLEAR);
     for (int step = 2; step < 10; step++) {
       CaseStore store =
           new CaseStore(folder(), new FaultyDisk(LOCAL, step, FaultyDisk.Fault.ERROR));
@@ -196,7 +200,7 @@ class CaseStoreTest {
 
   @Test
   void whatAnotherCaseLeftBehindIsNotSwept() throws IOException {
-    store().save(doc("x"), FORM);
+    store().save(doc("x"), FORM, CLEAR);
     Files.writeString(folder().resolve(".save-heron-oak.1.tmp"), "{");
     Files.writeString(folder().resolve(".save-heron-oak-2.1.tmp"), "{");
     sweepUnderTheLock();
@@ -205,10 +209,10 @@ class CaseStoreTest {
 
   @Test
   void whatNeverWasACaseIsRefusedWithAReason() throws IOException {
-    store().save(doc("x"), FORM);
+    store().save(doc("x"), FORM, CLEAR);
     String text = Files.readString(store().path("heron-oak"));
-    assertEquals("no-such-case", refusal(store().open("wren-elm", FORM)));
-    assertEquals("wrong-name", refusal(store().open("../heron-oak", FORM)));
+    assertEquals("no-such-case", refusal(store().open("wren-elm", FORM, Passphrases.NONE)));
+    assertEquals("wrong-name", refusal(store().open("../heron-oak", FORM, Passphrases.NONE)));
     assertEquals("wrong-format", refusal(open("{}")));
     assertEquals("wrong-format", refusal(open(text.replace("closehand-case", "other"))));
     assertEquals("newer-version", refusal(open(text.replace("\"schema\" : 2", "\"schema\" : 3"))));
@@ -225,7 +229,7 @@ class CaseStoreTest {
 
   @Test
   void everyTruncationIsRefused() throws IOException {
-    store().save(doc("x"), FORM);
+    store().save(doc("x"), FORM, CLEAR);
     byte[] whole = Files.readAllBytes(store().path("heron-oak"));
     String text = new String(whole, StandardCharsets.UTF_8);
     int end = text.lastIndexOf('}');
@@ -240,12 +244,12 @@ class CaseStoreTest {
   }
 
   private CaseStore.Opened openBytes(byte[] bytes) throws IOException {
-    return store().open(Files.write(temp.resolve("other.json"), bytes), FORM);
+    return store().open(Files.write(temp.resolve("other.json"), bytes), FORM, Passphrases.NONE);
   }
 
   @Test
   void messagesNeverQuoteAnswers() throws IOException {
-    store().save(doc("secretive"), FORM);
+    store().save(doc("secretive"), FORM, CLEAR);
     String text = Files.readString(store().path("heron-oak"));
     for (int length = 0; length < text.length(); length += 7) {
       CaseStore.Opened opened = open(text.substring(0, length));
@@ -255,8 +259,8 @@ class CaseStoreTest {
 
   @Test
   void deletingLeavesNothing() throws IOException {
-    store().save(doc("x"), FORM);
-    store().save(doc("y"), FORM);
+    store().save(doc("x"), FORM, CLEAR);
+    store().save(doc("y"), FORM, CLEAR);
     store().keepAsItWas("heron-oak", store().path("heron-oak"));
     Files.writeString(folder().resolve(".save-heron-oak.123.tmp"), "{");
     store().delete("heron-oak");
@@ -264,11 +268,71 @@ class CaseStoreTest {
     store().delete("heron-oak");
   }
 
+  private static final char[] WORDS = "kelar modon tibel sawim rohok nelon".toCharArray();
+
+  private SavedCase unsealed(Path file) throws IOException {
+    return opened(store().open(file, FORM, attempt -> Optional.of(WORDS.clone())));
+  }
+
+  @Test
+  void aSealedCaseIsSealedInEveryFileAndOpensWithItsPassphraseAlone() throws IOException {
+    Optional<SealKey> key = Optional.of(SealKey.make(WORDS));
+    store().save(doc("secretive"), FORM, key);
+    store().save(doc("secretive too"), FORM, key);
+    store().keepAsItWas("heron-oak", store().where("heron-oak"));
+    assertEquals(
+        List.of("heron-oak.before", "heron-oak.previous", "heron-oak.sealed"), sorted(folder()));
+    for (String file : sorted(folder())) {
+      String text = Files.readString(folder().resolve(file), StandardCharsets.ISO_8859_1);
+      assertTrue(text.startsWith("-----BEGIN PGP MESSAGE-----"), file);
+      assertFalse(text.contains("secretive") || text.contains("heron"), file);
+      assertEquals("rw-------", rights(folder().resolve(file)));
+    }
+    assertEquals(List.of("heron-oak"), store().names());
+    assertEquals(with("secretive too"), unsealed(store().where("heron-oak")));
+    assertEquals(with("secretive"), unsealed(store().previous("heron-oak")).named("heron-oak"));
+    assertEquals("sealed", refusal(store().open("heron-oak", FORM, Passphrases.NONE)));
+    List<Integer> attempts = new ArrayList<>();
+    Passphrases wrong =
+        attempt -> {
+          attempts.add(attempt);
+          return Optional.of("some other words".toCharArray());
+        };
+    assertEquals("sealed", refusal(store().open("heron-oak", FORM, wrong)));
+    assertEquals(List.of(1, 2, 3), attempts);
+    store().delete("heron-oak");
+    assertEquals(List.of(), sorted(folder()));
+  }
+
+  @ParameterizedTest
+  @EnumSource(FaultyDisk.Fault.class)
+  void whereverASealedSaveBreaksOffNothingClearIsLeft(FaultyDisk.Fault fault) throws IOException {
+    Optional<SealKey> key = Optional.of(SealKey.make(WORDS));
+    store().save(doc("old"), FORM, key);
+    FaultyDisk disk;
+    int step = 0;
+    do {
+      disk = new FaultyDisk(LOCAL, step, fault);
+      try {
+        new CaseStore(folder(), disk).save(doc("new"), FORM, key);
+      } catch (IOException | FaultyDisk.Killed e) {
+        assertTrue(disk.failed());
+      }
+      for (String file : sorted(folder())) {
+        String text = Files.readString(folder().resolve(file));
+        assertTrue(
+            text.isEmpty() || text.startsWith("-----BEGIN PGP"), "step " + step + " " + file);
+      }
+      step++;
+    } while (disk.failed());
+    assertEquals(with("new"), unsealed(store().where("heron-oak")));
+  }
+
   @Test
   void namesAreListedAndFreshOnesFound() throws IOException {
     assertEquals(List.of(), store().names());
     assertEquals("avocet-acacia", store().freshName(0));
-    store().save(doc("x"), FORM);
+    store().save(doc("x"), FORM, CLEAR);
     Files.writeString(folder().resolve("Not A Case.json"), "{}");
     assertEquals(List.of("heron-oak"), store().names());
     Files.writeString(folder().resolve("avocet-acacia.json"), "{}");
@@ -277,32 +341,33 @@ class CaseStoreTest {
 
   @Test
   void aCopiedOrForeignCaseNeverReplacesAnother() throws IOException {
-    store().save(doc("mine"), FORM);
+    store().save(doc("mine"), FORM, CLEAR);
     Path mine = store().path("heron-oak");
     Files.copy(mine, folder().resolve("wren-elm.json"));
-    CaseFile copied = file(store().open("wren-elm", FORM));
+    CaseFile copied = file(store().open("wren-elm", FORM, Passphrases.NONE));
     assertEquals("wren-elm", copied.saved().name());
     assertEquals("other-name", copied.warnings().get(0).code());
 
     Path foreign = Files.copy(mine, temp.resolve("heron-oak.json"));
-    assertEquals("heron-oak-2", file(store().open(foreign, FORM)).saved().name());
+    assertEquals("heron-oak-2", file(store().open(foreign, FORM, Passphrases.NONE)).saved().name());
     Files.writeString(foreign, Files.readString(mine).replace("heron-oak", "../../x"));
-    assertTrue(CaseName.isLawful(file(store().open(foreign, FORM)).saved().name()));
+    assertTrue(
+        CaseName.isLawful(file(store().open(foreign, FORM, Passphrases.NONE)).saved().name()));
     store().delete("heron-oak");
     Files.writeString(foreign, Files.readString(folder().resolve("wren-elm.json")));
-    assertEquals("heron-oak", file(store().open(foreign, FORM)).saved().name());
+    assertEquals("heron-oak", file(store().open(foreign, FORM, Passphrases.NONE)).saved().name());
   }
 
   @Test
   void aFolderALinkOrAPipeIsNoCase() throws IOException {
-    store().save(doc("x"), FORM);
+    store().save(doc("x"), FORM, CLEAR);
     Path link = folder().resolve("wren-elm.json");
     Files.createSymbolicLink(link, store().path("heron-oak"));
-    assertEquals("not-a-file", refusal(store().open("wren-elm", FORM)));
+    assertEquals("not-a-file", refusal(store().open("wren-elm", FORM, Passphrases.NONE)));
     Files.createDirectory(folder().resolve("teal-yew.json"));
-    assertEquals("not-a-file", refusal(store().open("teal-yew", FORM)));
-    store().save(doc("y").named("wren-elm"), FORM);
-    assertEquals(with("x"), opened(store().open("heron-oak", FORM)));
+    assertEquals("not-a-file", refusal(store().open("teal-yew", FORM, Passphrases.NONE)));
+    store().save(doc("y").named("wren-elm"), FORM, CLEAR);
+    assertEquals(with("x"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
   }
 
   private static CaseFile file(CaseStore.Opened opened) {

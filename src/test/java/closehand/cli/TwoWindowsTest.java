@@ -58,7 +58,13 @@ class TwoWindowsTest {
     String now = "2026-11-25T10:00:00Z";
     SavedCase saved = SavedCase.of("wren-alder", stamp, interview, now, now);
     return new StoredCase(
-        cases, bank, CLOCK, new CaseLock.Taking.Unguarded(), CaseDocument.of(saved), interview);
+        cases,
+        bank,
+        CLOCK,
+        new CaseLock.Taking.Unguarded(),
+        CaseDocument.of(saved),
+        interview,
+        Optional.empty());
   }
 
   @Test

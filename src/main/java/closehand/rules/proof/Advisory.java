@@ -1,0 +1,84 @@
+package closehand.rules.proof;
+
+import closehand.bank.Where;
+import closehand.interview.Answers;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Something about a bank that its author may want to look at. It never blocks.
+ *
+ * @param kind what it is about
+ * @param subjects rule keys, or names of facts, terms, questions, as the kind has it
+ * @param details further names: the approach, the options, the number
+ * @param witness answers that show it, where answers can
+ * @param proof how sure it is
+ * @param where where in the bank to look
+ */
+public record Advisory(
+    Kind kind,
+    List<String> subjects,
+    List<String> details,
+    Optional<Answers> witness,
+    Proof proof,
+    Where where) {
+  public Advisory {
+    subjects = List.copyOf(subjects);
+    details = List.copyOf(details);
+  }
+
+  /** How sure an advisory is. */
+  public enum Proof {
+    /** The witness shows it. */
+    WITNESS,
+    /** Every possibility was gone through. */
+    EXHAUSTED,
+    /** It can be read off the bank. */
+    READ_OFF,
+    /** The search ran out of its budget: it may or may not be so. */
+    NOT_PROVEN
+  }
+
+  /** What an advisory is about. */
+  public enum Kind {
+    /** A rule that no answers make fire. */
+    NEVER_FIRES("never-fires"),
+    /** A rule that fires whatever the answers. */
+    ALWAYS_FIRES("always-fires"),
+    /** Two rules with the same effects, one of which fires whenever the other does. */
+    SAYS_THE_SAME("says-the-same"),
+    /** A rule whose points another takes off again whenever it fires. */
+    CONTRADICTS("contradicts"),
+    /** Points for an approach that is ruled out whenever the rule fires. */
+    POINTS_NEVER_COUNT("points-never-count"),
+    /** Answers under which every approach is ruled out, settings apart. */
+    ALL_EXCLUDED("all-excluded"),
+    /** A question none of whose answers any rule, term or condition reads. */
+    UNUSED_QUESTION("unused-question"),
+    /** Answers of a question that nothing tells apart. */
+    ANSWERS_ALIKE("answers-alike"),
+    /** A term that is never, or always, yes. */
+    NOBODY_FEEDS("nobody-feeds"),
+    /** A term that nothing reads. */
+    UNUSED_TERM("unused-term"),
+    /** A number between the bands of a rule family that none of them covers. */
+    BAND_GAP("band-gap"),
+    /** Two bands of a rule family that can both fire. */
+    BAND_OVERLAP("band-overlap"),
+    /** A question on a warning sign for which "don't know" has no way of its own. */
+    NO_DOUBT("no-dont-know"),
+    /** A question that no answers ever bring up. */
+    UNREACHABLE("unreachable-question");
+
+    private final String code;
+
+    Kind(String code) {
+      this.code = code;
+    }
+
+    /** The word used in results. */
+    public String code() {
+      return code;
+    }
+  }
+}

@@ -1,0 +1,118 @@
+package closehand.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Handing a case over, opening the seal, and letting go of it. */
+class HandingOverTest {
+  /** Consent to the player and whoever helps, but not to a clinician; one warning sign; a note. */
+  private static final String TO_TEAM =
+      "1\n1\ny\ny\n1\n3\n1\n=hand up\n+ tires quickly\n2 5\nn\n1\n1\n1\n1\n2\n";
+
+  @TempDir private Path folder = Path.of(".");
+
+  private World run(String... arguments) {
+    return World.run("", with(arguments));
+  }
+
+  private String[] with(String... arguments) {
+    return Stream.concat(Stream.of(arguments), Stream.of("--home", home().toString()))
+        .toArray(String[]::new);
+  }
+
+  private Path home() {
+    return folder.resolve("cases");
+  }
+
+  private String begun(String script) throws IOException {
+    World world = World.run(script, with("interview"));
+    assertEquals(ExitCode.UNFINISHED, world.code(), world.output());
+    return Cases.at(home()).store().names().get(0);
+  }
+
+  @Test
+  void thePlayersCopyHoldsEverythingAndTheFlatOneGivesTheSameAdvice() throws IOException {
+    String name = begun(TO_TEAM);
+    String fhir = run("export", name, "--to", "fhir").output();
+    assertTrue(fhir.contains("\"resourceType\" : \"QuestionnaireResponse\""), fhir);
+    assertTrue(fhir.contains("Questionnaire/core|"), fhir);
+    assertTrue(fhir.contains("safe.photosens") && fhir.contains("tires quickly"), fhir);
+    assertFalse(fhir.contains("setAside") || fhir.contains("history"), fhir);
+
+    Path flat = folder.resolve("answers.json");
+    World written = run("export", name, "--to", "answers", "--out", flat.toString());
+    assertEquals(ExitCode.DONE, written.code(), written.error());
+    assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(flat)));
+    assertEquals(
+        run("advise", name, "--json").output(),
+        World.run("", "advise", "--answers", flat.toString(), "--json").output());
+    assertEquals(
+        ExitCode.CANNOT_CREATE,
+        run("export", name, "--to", "answers", "--out", flat.toString()).code());
+  }
+
+  @Test
+  void whatConsentLeavesOutIsLeftOut() throws IOException {
+    String name = begun(TO_TEAM);
+    World clinician = run("export", name, "--to", "fhir", "--share", "clinician");
+    assertEquals(ExitCode.BAD_DATA, clinician.code());
+    assertEquals("", clinician.output());
+    assertTrue(clinician.error().contains("was not agreed"), clinician.error());
+    String team = run("export", name, "--to", "fhir", "--share", "team").output();
+    assertTrue(team.contains("comm.mode"), team);
+    assertFalse(team.contains("safe.") || team.contains("tires quickly"), team);
+    assertTrue(team.contains("\"in-progress\""), team);
+    assertEquals(
+        ExitCode.USAGE, run("export", name, "--to", "fhir", "--share", "everybody").code());
+    assertEquals(ExitCode.USAGE, run("export", name, "--to", "paper").code());
+  }
+
+  @Test
+  void aSealIsOpenedIntoANewFileOnly() throws IOException {
+    String own = "four words are enough here";
+    World.typed(List.of(own, own), "\n\n2\n1\n:q\n", with("interview"));
+    String name = Cases.at(home()).store().names().get(0);
+    Path copy = folder.resolve("copy.json");
+    assertEquals(ExitCode.BAD_DATA, run("unlock", name, "--out", copy.toString()).code());
+    assertFalse(Files.exists(copy));
+    World wrong =
+        World.typed(
+            List.of("not these words", "nor these ones"),
+            "",
+            with("unlock", name, "--out", copy.toString()));
+    assertEquals(ExitCode.BAD_DATA, wrong.code());
+    World right = World.typed(List.of(own), "", with("unlock", name, "--out", copy.toString()));
+    assertEquals(ExitCode.DONE, right.code(), right.error());
+    assertTrue(Files.readString(copy).contains("\"consent.state\""));
+    assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(copy)));
+    assertEquals(ExitCode.NO_INPUT, run("unlock", "no-such", "--out", copy.toString()).code());
+  }
+
+  @Test
+  void forgettingAsksAndLeavesNothing() throws IOException {
+    String name = begun(TO_TEAM);
+    Files.writeString(home().resolve(".save-" + name + ".77.tmp"), "{");
+    assertEquals(ExitCode.USAGE, run("forget", name).code());
+    assertTrue(Files.exists(home().resolve(name + ".json")));
+    World no = World.typed("yes\n", with("forget", name));
+    assertTrue(no.output().contains("It is kept."), no.output());
+    World yes = World.typed(name + "\n", with("forget", name));
+    assertEquals(ExitCode.DONE, yes.code(), yes.error());
+    assertTrue(yes.output().contains("What this cannot reach"), yes.output());
+    try (Stream<Path> files = Files.list(home())) {
+      assertEquals(List.of(), files.toList());
+    }
+    assertEquals(ExitCode.NO_INPUT, run("forget", name, "--yes").code());
+    assertEquals(ExitCode.NO_INPUT, run("forget", "../cases", "--yes").code());
+  }
+}

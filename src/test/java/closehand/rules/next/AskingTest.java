@@ -1,0 +1,185 @@
+package closehand.rules.next;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import closehand.bank.Question;
+import closehand.interview.Answer;
+import closehand.interview.Answers;
+import closehand.interview.Interview;
+import closehand.interview.Provenance;
+import closehand.interview.StillOpen;
+import closehand.rules.GoldAnswers;
+import closehand.rules.RuleBook;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+
+/** The proposals along the eight invented interviews. */
+class AskingTest {
+  private static final RuleBook BOOK = RuleBook.of(GoldAnswers.bank());
+  private static final Map<String, Answers> PLAYERS = GoldAnswers.of(BOOK.bank());
+
+  private static Interview interview(Answers answers) {
+    return Interview.reopen(
+        BOOK.bank().questionnaire(),
+        answers,
+        Interview.Route.BRIEF,
+        Provenance.By.CLINICIAN,
+        Optional.empty());
+  }
+
+  /**
+   * Gives the answers of a player to all of a question that applies; "don't know" where none is.
+   */
+  private static Answers give(Answers answers, Answers player, Question question) {
+    Answers now = answers;
+    while (true) {
+      Optional<String> fact =
+          interview(now).open().stream()
+              .filter(o -> o.question().id().equals(question.id()))
+              .filter(o -> o.why() == StillOpen.Why.NOT_YET_ASKED)
+              .map(o -> o.field().fact())
+              .findFirst();
+      if (fact.isEmpty()) {
+        return now;
+      }
+      Answers.Recorded given =
+          Optional.ofNullable(player.byFact().get(fact.get()))
+              .orElse(
+                  new Answers.Recorded(
+                      new Answer.Absent(Answer.Reason.UNKNOWN), Provenance.PLAYER_TOLD));
+      now = now.with(fact.get(), given);
+    }
+  }
+
+  private static List<Proposal> run(Answers player, int most) {
+    List<Proposal> proposals = new ArrayList<>();
+    Answers answers = Answers.NONE;
+    while (proposals.size() < most) {
+      Proposal proposal = Asking.next(BOOK, interview(answers));
+      proposals.add(proposal);
+      if (proposal.question().isEmpty()) {
+        return proposals;
+      }
+      answers = give(answers, player, proposal.question().get());
+    }
+    return proposals;
+  }
+
+  private static int phase(Proposal proposal) {
+    Proposal.Because because = proposal.because();
+    if (because instanceof Proposal.Because.Opening) {
+      return 0;
+    }
+    return because instanceof Proposal.Because.OpenStop ? 1 : 2;
+  }
+
+  @Test
+  void consentThenWarningSignsThenWhatTellsMost() {
+    for (Answers player : PLAYERS.values()) {
+      int before = 0;
+      for (Proposal proposal : run(player, 40)) {
+        // A warning sign that an answer opens anew may come in between, never consent.
+        assertTrue(phase(proposal) >= Math.min(before, 1));
+        before = phase(proposal);
+      }
+    }
+  }
+
+  @Test
+  void everyProposalIsExplainedAndNoneComesTwice() {
+    for (Answers player : PLAYERS.values()) {
+      Set<String> asked = new HashSet<>();
+      for (Proposal proposal : run(player, 45)) {
+        assertTrue(
+            proposal.question().map(Question::id).map(asked::add).orElse(true),
+            "asked twice: " + proposal.question());
+        if (proposal.because() instanceof Proposal.Because.Telling telling) {
+          assertTrue(telling.bits() >= Asking.LEAST_BITS);
+        }
+      }
+    }
+  }
+
+  @Test
+  void whatWasDeclinedIsNeverProposedAgain() {
+    Answers answers = Answers.NONE;
+    Set<String> asked = new HashSet<>();
+    for (int i = 0; i < 25; i++) {
+      Proposal proposal = Asking.next(BOOK, interview(answers));
+      if (proposal.question().isEmpty()) {
+        return;
+      }
+      assertTrue(asked.add(proposal.question().get().id()), "proposed again");
+      answers = give(answers, declined(), proposal.question().get());
+    }
+  }
+
+  private static Answers declined() {
+    Answers all = Answers.NONE;
+    for (String fact : BOOK.bank().questionnaire().fieldsByFact().keySet()) {
+      all =
+          all.with(
+              fact,
+              new Answers.Recorded(
+                  new Answer.Absent(Answer.Reason.DECLINED), Provenance.PLAYER_TOLD));
+    }
+    return all;
+  }
+
+  @Test
+  void theSameAnswersGetTheSameProposal() {
+    Answers player = PLAYERS.values().iterator().next();
+    assertEquals(run(player, 22), run(player, 22));
+  }
+
+  /** A topic is left only when nothing in it tells enough any more. */
+  @Test
+  void oneTopicIsFinishedBeforeTheNext() {
+    Answers player = PLAYERS.values().iterator().next();
+    List<String> topics = new ArrayList<>();
+    for (Proposal proposal : run(player, 30)) {
+      if (proposal.because() instanceof Proposal.Because.Telling) {
+        String topic = proposal.question().orElseThrow().section();
+        if (topics.isEmpty() || !topics.get(topics.size() - 1).equals(topic)) {
+          topics.add(topic);
+        }
+      }
+    }
+    assertTrue(topics.size() <= new HashSet<>(topics).size() + 2, topics.toString());
+  }
+
+  /** Once the warning signs are cleared, five ways of drawing agree on the first question. */
+  @Test
+  void theDrawingDoesNotDecideWhatComesFirst() {
+    for (Map.Entry<String, Answers> player : PLAYERS.entrySet()) {
+      Answers answers = Answers.NONE;
+      Proposal proposal = Asking.next(BOOK, interview(answers));
+      while (!(proposal.because() instanceof Proposal.Because.Telling)) {
+        answers = give(answers, player.getValue(), proposal.question().orElseThrow());
+        proposal = Asking.next(BOOK, interview(answers));
+      }
+      Set<String> first = new HashSet<>();
+      for (long seed = 1; seed <= 5; seed++) {
+        first.add(Asking.next(BOOK, interview(answers), seed * 7919).question().orElseThrow().id());
+      }
+      assertEquals(1, first.size(), player.getKey() + " " + first);
+    }
+  }
+
+  @Test
+  void whenItIsFirmNothingMoreIsAskedForTheLeadsSake() {
+    Answers player = PLAYERS.get("GC2");
+    List<Proposal> all = run(player, 120);
+    Proposal last = all.get(all.size() - 1);
+    assertTrue(last.question().isEmpty());
+    assertTrue(last.because() instanceof Proposal.Because.Enough e && e.firm(), last.toString());
+    assertFalse(all.size() > 70, "questions: " + all.size());
+  }
+}
