@@ -119,6 +119,7 @@ final class Commands {
         SummaryOptions.class,
         PlanOptions.class,
         WhyOptions.class,
+        ReplayOptions.class,
         CheckOptions.class,
         ExportOptions.class,
         UnlockOptions.class,

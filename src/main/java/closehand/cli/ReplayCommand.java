@@ -1,0 +1,144 @@
+package closehand.cli;
+
+import closehand.bank.Bank;
+import closehand.bank.Problem;
+import closehand.bank.Where;
+import closehand.casefile.CaseName;
+import closehand.interview.Answers;
+import closehand.json.AnyAnswers;
+import closehand.json.JsonReader;
+import closehand.json.MoveWriter;
+import closehand.report.Glyphs;
+import closehand.report.MoveText;
+import closehand.rules.RuleBook;
+import closehand.rules.proof.Move;
+import closehand.rules.proof.Standpoint;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** Judges many cases by two banks and tells what moves. Keeps one case at a time. */
+final class ReplayCommand {
+  private static final int PROGRESS_EVERY = 1_000;
+
+  private final Surroundings surroundings;
+  private final Cases store;
+  private final Glyphs glyphs;
+  private final List<String> skipped = new ArrayList<>();
+  private final int[] counts = new int[Move.In.values().length];
+  private int compared;
+  private int moved;
+
+  ReplayCommand(Surroundings surroundings, Cases store, boolean ascii) {
+    this.surroundings = surroundings;
+    this.store = store;
+    this.glyphs = ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
+  }
+
+  /**
+   * Compares.
+   *
+   * @return 65 where a bank or any case could not be read
+   */
+  int run(List<String> cases, Optional<Path> oldBank, Optional<Path> newBank, boolean json)
+      throws IOException {
+    Optional<Bank> old = bank(oldBank);
+    Optional<Bank> now = old.isEmpty() ? old : bank(newBank);
+    if (old.isEmpty() || now.isEmpty()) {
+      return ExitCode.BAD_DATA;
+    }
+    RuleBook before = RuleBook.of(old.get());
+    RuleBook after = RuleBook.of(now.get());
+    List<Path> files = files(cases);
+    if (json) {
+      try (MoveWriter writer = new MoveWriter(surroundings.output())) {
+        for (Path file : files) {
+          Optional<Move> move = move(file, before, after);
+          if (move.isPresent()) {
+            writer.write(file.toString(), move.get());
+          }
+        }
+        writer.end(compared, moved, skipped);
+      }
+    } else {
+      for (Path file : files) {
+        move(file, before, after)
+            .ifPresent(m -> surroundings.output().print(MoveText.of(file.toString(), m, glyphs)));
+      }
+      surroundings.output().print(MoveText.summary(compared, moved, skipped.size(), counts));
+    }
+    surroundings.output().flush();
+    return skipped.isEmpty() ? ExitCode.DONE : ExitCode.BAD_DATA;
+  }
+
+  private Optional<Bank> bank(Optional<Path> folder) throws IOException {
+    BankSource.Loaded loaded = BankSource.load(folder);
+    if (loaded.bank().isEmpty()) {
+      Commands.report(loaded.problems(), surroundings);
+    }
+    return loaded.bank();
+  }
+
+  /** Files as they are, saved cases by name, and every JSON file of a folder. */
+  private List<Path> files(List<String> cases) throws IOException {
+    List<Path> files = new ArrayList<>();
+    for (String one : cases) {
+      Path path = Path.of(one);
+      if (Files.isDirectory(path)) {
+        try (Stream<Path> inside = Files.walk(path)) {
+          inside
+              .filter(f -> f.toString().endsWith(".json") && Files.isRegularFile(f))
+              .sorted()
+              .forEach(files::add);
+        }
+      } else {
+        boolean named = CaseName.isLawful(one) && !Files.exists(path);
+        files.add(named ? store.store().path(one) : path);
+      }
+    }
+    return files;
+  }
+
+  /** How a case moves; nothing where it does not, or cannot be read, which is said then. */
+  private Optional<Move> move(Path file, RuleBook before, RuleBook after) {
+    if ((compared + skipped.size()) % PROGRESS_EVERY == PROGRESS_EVERY - 1) {
+      surroundings.error().println((compared + skipped.size() + 1) + " cases ...");
+    }
+    List<Problem> problems = new ArrayList<>();
+    Optional<AnyAnswers> read = read(file, problems);
+    Optional<Answers> old = read.flatMap(r -> r.matching(before.bank(), problems));
+    if (old.isEmpty() || Problem.anyError(problems)) {
+      Commands.report(problems, surroundings);
+      skipped.add(file.toString());
+      return Optional.empty();
+    }
+    // What the new bank no longer asks is left out; that is part of what is compared.
+    Optional<Answers> now = read.flatMap(r -> r.matching(after.bank(), new ArrayList<>()));
+    if (now.isEmpty()) {
+      skipped.add(file.toString());
+      return Optional.empty();
+    }
+    Move move = new Move(Standpoint.of(before, old.get()), Standpoint.of(after, now.get()));
+    compared++;
+    move.in().forEach(in -> counts[in.ordinal()]++);
+    moved += move.in().isEmpty() ? 0 : 1;
+    return move.in().isEmpty() ? Optional.empty() : Optional.of(move);
+  }
+
+  private static Optional<AnyAnswers> read(Path file, List<Problem> problems) {
+    try (InputStream in = Files.newInputStream(file)) {
+      byte[] bytes = in.readNBytes(JsonReader.MAXIMUM_BYTES + 1);
+      return AnyAnswers.read(file.toString(), bytes, problems);
+    } catch (IOException e) {
+      problems.add(
+          Problem.error(
+              Where.file(file.toString()), "unreadable", "This file cannot be read.", ""));
+      return Optional.empty();
+    }
+  }
+}

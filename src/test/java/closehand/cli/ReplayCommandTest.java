@@ -1,0 +1,123 @@
+package closehand.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import closehand.json.JsonReader;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Many cases under an old and a new bank. */
+class ReplayCommandTest {
+  private static final Path CORE = Path.of("question-banks/core");
+  private static final String HERON = "examples/quiet-heron/answers.json";
+
+  @TempDir private Path folder = Path.of(".");
+
+  /** A copy of the core bank in which side cells count one point less for the right hand. */
+  private Path changed() throws IOException {
+    Path copy = folder.resolve("bank");
+    try (Stream<Path> files = Files.walk(CORE)) {
+      for (Path file : files.toList()) {
+        Path to = copy.resolve(CORE.relativize(file).toString());
+        if (Files.isDirectory(file)) {
+          Files.createDirectories(to);
+        } else {
+          Files.copy(file, to);
+        }
+      }
+    }
+    Path hands = copy.resolve("rules/hands.json");
+    String text = Files.readString(hands);
+    String before = "\"then\": {\"support\": {\"MOUSE_SIDE_{X}\": 3}}";
+    assertTrue(text.contains(before));
+    Files.writeString(
+        hands, text.replace(before, "\"then\": {\"support\": {\"MOUSE_SIDE_{X}\": 1}}"));
+    return copy;
+  }
+
+  @Test
+  void theSameBankMovesNothing() {
+    World world = World.run("", "replay", "examples", "--bank", CORE.toString());
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    assertTrue(world.output().contains("cases compared"), world.output());
+    assertTrue(world.output().matches("(?s).*moved +0\n.*"), world.output());
+  }
+
+  @Test
+  void whatMovesIsToldWithTheRulesThatMoveIt() throws IOException {
+    World world = World.run("", "replay", HERON, "--bank", changed().toString(), "--ascii");
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    String flat = world.output().replaceAll("\\s+", " ");
+    assertTrue(flat.contains("Leads: MOUSE_SIDE_R, now "), flat);
+    assertTrue(flat.contains("By R025.R."), flat);
+    assertTrue(world.output().matches("(?s).*what leads +1\n.*"), world.output());
+  }
+
+  @Test
+  void theJsonHoldsBeforeAndAfter() throws IOException {
+    World world = World.run("", "replay", HERON, "--bank", changed().toString(), "--json");
+    byte[] bytes = world.output().getBytes(StandardCharsets.UTF_8);
+    assertTrue(JsonReader.read("out", bytes, new ArrayList<>()).isPresent(), world.output());
+    String flat = world.output().replaceAll("\\s+", " ");
+    assertTrue(flat.contains("\"in\" : [ \"leader\""), flat);
+    assertTrue(flat.contains("\"byRules\" : [ \"R025.R\" ]"), flat);
+    assertTrue(flat.contains("\"movedCases\" : 1"), flat);
+  }
+
+  @Test
+  void aBrokenCaseIsReportedAndSkipped() throws IOException {
+    Path broken = Files.writeString(folder.resolve("broken.json"), "{\"pain.now\": ");
+    Path wrong = Files.writeString(folder.resolve("wrong.json"), "{\"safe.chest\": \"secret\"}");
+    World world =
+        World.run(
+            "",
+            "replay",
+            broken.toString(),
+            wrong.toString(),
+            folder.resolve("nowhere.json").toString(),
+            HERON,
+            "--bank",
+            CORE.toString());
+    assertEquals(ExitCode.BAD_DATA, world.code());
+    assertTrue(world.output().matches("(?s).*cases compared +1\n.*"), world.output());
+    assertTrue(world.output().matches("(?s).*skipped, not readable +3\n.*"), world.output());
+    assertTrue(world.error().contains("broken.json"), world.error());
+    assertFalse(world.error().contains("secret"), "no answer in a message: " + world.error());
+  }
+
+  @Test
+  void savedCasesAreReplayedByName() throws IOException {
+    Path home = folder.resolve("home");
+    World.run("1\n1\ny\ny\n", "interview", "--home", home.toString());
+    String file;
+    try (Stream<Path> files = Files.list(home)) {
+      file =
+          files
+              .map(f -> f.getFileName().toString())
+              .filter(f -> f.endsWith(".json"))
+              .findFirst()
+              .orElseThrow();
+    }
+    String name = file.substring(0, file.length() - ".json".length());
+    World world =
+        World.run("", "replay", name, "--home", home.toString(), "--bank", CORE.toString());
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    assertTrue(world.output().matches("(?s).*cases compared +1\n.*"), world.output());
+  }
+
+  @Test
+  void aNewBankIsNeeded() {
+    assertEquals(ExitCode.USAGE, World.run("", "replay", HERON).code());
+    assertEquals(
+        ExitCode.NO_INPUT,
+        World.run("", "replay", HERON, "--bank", folder.resolve("none").toString()).code());
+  }
+}
