@@ -9,7 +9,6 @@ import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
 import closehand.plan.Planning;
 import closehand.report.Change;
-import closehand.report.LoadText;
 import closehand.report.PageInput;
 import closehand.report.Since;
 import closehand.report.SinceReview;

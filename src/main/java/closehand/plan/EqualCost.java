@@ -29,10 +29,7 @@ final class EqualCost {
   private EqualCost(PlanProblem problem, ToDoubleFunction<Placements> other) {
     this.pricer = new PlanPricer(problem);
     this.other = other;
-    problem
-        .play()
-        .actions()
-        .forEach(a -> possible.put(a.id(), pricer.rules().possible(a.id())));
+    problem.play().actions().forEach(a -> possible.put(a.id(), pricer.rules().possible(a.id())));
   }
 
   /**

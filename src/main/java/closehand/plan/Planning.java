@@ -70,8 +70,7 @@ public final class Planning {
 
   /** The same, with ties between plans of equal cost broken by what makes this smaller. */
   public Planning breakingTiesBy(ToDoubleFunction<Planned> smaller) {
-    return new Planning(
-        bank, figures, answers, together, byGame, changed, Optional.of(smaller));
+    return new Planning(bank, figures, answers, together, byGame, changed, Optional.of(smaller));
   }
 
   /**
@@ -92,9 +91,7 @@ public final class Planning {
     return together.withheld()
         ? Optional.empty()
         : bank.planFigures()
-            .map(f ->
-                    new Planning(
-                        bank, f, answers, together, byGame, changed, Optional.empty()));
+            .map(f -> new Planning(bank, f, answers, together, byGame, changed, Optional.empty()));
   }
 
   /** The slots, from 1, that hold a game with a profile. */

@@ -43,8 +43,7 @@ class EqualCostTest {
         assertEquals(before.plan().sureness(), after.plan().sureness(), id);
         assertEquals(before.plan().leftOut().size(), after.plan().leftOut().size(), id);
         if (!after.outcome().plan().list().isEmpty()) {
-          assertTrue(
-              new PlanPricer(after.problem()).price(after.outcome().plan()).isAllowed(), id);
+          assertTrue(new PlanPricer(after.problem()).price(after.outcome().plan()).isAllowed(), id);
         }
         assertTrue(heavierHand(after) <= heavierHand(before), id);
         lighter += heavierHand(after) < heavierHand(before) ? 1 : 0;
