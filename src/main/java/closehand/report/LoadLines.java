@@ -164,7 +164,8 @@ final class LoadLines {
                   .map(Driver::factor)
                   .ifPresent(
                       f -> text.append(" What helps: ").append(LoadWords.lighten(f)).append('.'));
-              part.heaviestUse(load.body()).ifPresent(u -> text.append(lighter(bank, part, u, load)));
+              part.heaviestUse(load.body())
+                  .ifPresent(u -> text.append(lighter(bank, part, u, load)));
               return text.toString();
             });
   }
@@ -199,8 +200,7 @@ final class LoadLines {
     String input = path.substring(slash + 1);
     return slash < 0
         ? path
-        : bank
-            .approach(path.substring(0, slash))
+        : bank.approach(path.substring(0, slash))
             .map(
                 a ->
                     a.inputs().stream()

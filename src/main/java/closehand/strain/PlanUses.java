@@ -59,9 +59,7 @@ public final class PlanUses {
   private boolean isWorkedByAnother(String path, String effector) {
     return planned.supply().inputs().stream()
         .anyMatch(
-            i ->
-                path.equals(i.approach() + "/" + i.input())
-                    && !i.effector().equals(effector));
+            i -> path.equals(i.approach() + "/" + i.input()) && !i.effector().equals(effector));
   }
 
   private static Use.Kind kind(ControlPlan.Assignment assignment) {
