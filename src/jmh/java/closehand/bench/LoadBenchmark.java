@@ -8,7 +8,6 @@ import closehand.strain.Use;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -35,7 +34,7 @@ public class LoadBenchmark {
           "voice");
 
   private final List<Use> uses = plan();
-  private final Body body = new Body(OptionalDouble.of(0.2), Map.of("R.T", 40.0, "R.I", 45.0));
+  private final Body body = new Body(Map.of("R.T", 0.2), Map.of("R.T", 40.0, "R.I", 45.0));
   private final PlayTime time = new PlayTime(1.5, 4);
 
   private static List<Use> plan() {

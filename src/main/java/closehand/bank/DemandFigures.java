@@ -8,6 +8,7 @@ import java.util.Optional;
  * How the styles of a game's actions are understood when a control plan is made.
  *
  * @param movingShare share of play spent moving or steering
+ * @param movementCountsAs how much of a press one movement of a stick or pointer counts as
  * @param longestHeldShare the most of play that one action is taken to be held
  * @param rapidPressesPerSecond presses a second when an action wants rapid pressing
  * @param directions by style: the directions that stand for a stick where there is none
@@ -18,6 +19,7 @@ import java.util.Optional;
  */
 public record DemandFigures(
     double movingShare,
+    double movementCountsAs,
     double longestHeldShare,
     double rapidPressesPerSecond,
     Map<String, Directions> directions,
@@ -58,6 +60,11 @@ public record DemandFigures(
   public record Setting(String option, List<String> words, Effect does) {
     public Setting {
       words = List.copyOf(words);
+    }
+
+    /** Whether an action's own option is this setting. */
+    public boolean fits(String option) {
+      return words.stream().anyMatch(option::contains);
     }
   }
 

@@ -111,6 +111,7 @@ public record PlanFigures(
    * @param quickSitePressesPerMinute for body sites that are reliable and quick
    * @param slowSitePressesPerMinute for those that are reliable and slow
    * @param spokenPerMinute for words and sounds
+   * @param overuseTimes green limits of the one hand that does most of the work are so much lower
    * @param amberPointsPerPress for each press a minute above green
    * @param amberPointsPerHeldSecond for each second held a minute above green
    */
@@ -126,6 +127,7 @@ public record PlanFigures(
       double quickSitePressesPerMinute,
       double slowSitePressesPerMinute,
       double spokenPerMinute,
+      double overuseTimes,
       int amberPointsPerPress,
       int amberPointsPerHeldSecond) {}
 
@@ -160,7 +162,8 @@ public record PlanFigures(
    *
    * @param most how many may be used together, unless somebody says otherwise
    * @param pointsPerSetupMinute for each minute of setting up
-   * @param pointsPerRulePoint for each point that the rules give an approach less than the leading one
+   * @param pointsPerRulePoint for each point that the rules give an approach less than the leading
+   *     one
    * @param costPoints by class of cost
    * @param overBudgetPoints on top where the class is above the player's budget
    * @param overTimePoints on top where setting up takes longer than the player wants

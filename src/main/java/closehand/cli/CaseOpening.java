@@ -92,6 +92,11 @@ final class CaseOpening {
     return CaseDocument.of(saved).with(saved, record);
   }
 
+  /** A saved case, by its name or its file, gone on with where it was left. */
+  Outcome again(String nameOrFile) throws IOException {
+    return again(nameOrFile, /* review= */ false);
+  }
+
   /** A saved case, by its name or its file. */
   Outcome again(String nameOrFile, boolean review) throws IOException {
     OnceAsked passphrases = new OnceAsked(surroundings.passphrases());

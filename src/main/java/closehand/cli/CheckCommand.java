@@ -38,8 +38,7 @@ final class CheckCommand {
       return refused(loaded);
     }
     Bank bank = loaded.bank().orElseThrow();
-    Glyphs glyphs =
-        wanted.ascii() || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
+    Glyphs glyphs = wanted.ascii() || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
     if (wanted.old().isPresent()) {
       BankSource.Loaded old = BankSource.check(wanted.old());
       if (old.bank().isEmpty()) {

@@ -38,7 +38,8 @@ final class CheckOptions extends Subcommand {
 
   @Override
   int run(Surroundings surroundings) throws IOException {
-    CheckCommand.Wanted wanted = new CheckCommand.Wanted(deep, print, Optional.ofNullable(old), ascii);
+    CheckCommand.Wanted wanted =
+        new CheckCommand.Wanted(deep, print, Optional.ofNullable(old), ascii);
     return new CheckCommand(surroundings).run(Optional.ofNullable(folder), wanted);
   }
 }

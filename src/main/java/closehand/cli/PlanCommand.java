@@ -10,6 +10,7 @@ import closehand.plan.Planned;
 import closehand.plan.Planning;
 import closehand.plan.solve.Budget;
 import closehand.report.Glyphs;
+import closehand.report.LoadText;
 import closehand.report.PageInput;
 import closehand.report.PlanText;
 import java.io.IOException;
@@ -26,6 +27,9 @@ final class PlanCommand {
   /** Enough for nearly every plan; the same on every machine. */
   private static final long NODES = 2_000;
 
+  /** For pages: content with a plan within a fifth of a per cent of the best. */
+  static final Budget QUICK = Budget.ORDINARY.withNodes(400).withTolerance(20);
+
   private static final long NODES_BY_THE_CLOCK = 2_000_000;
 
   private final Surroundings surroundings;
@@ -41,15 +45,19 @@ final class PlanCommand {
       OptionalLong milliseconds,
       List<String> wishes,
       Optional<String> explain,
+      List<String> efforts,
+      List<String> accepts,
+      boolean load,
       boolean json) {
     Wanted {
+      efforts = List.copyOf(efforts);
+      accepts = List.copyOf(accepts);
       approaches = approaches.stream().map(String::strip).filter(a -> !a.isEmpty()).toList();
       wishes = List.copyOf(wishes);
     }
   }
 
-  PlanCommand(
-      Surroundings surroundings, BankOption bank, AnswersOption source, Wanted wanted) {
+  PlanCommand(Surroundings surroundings, BankOption bank, AnswersOption source, Wanted wanted) {
     this.surroundings = surroundings;
     this.bank = bank;
     this.source = source;
@@ -78,19 +86,13 @@ final class PlanCommand {
     return wanted.approaches().stream()
         .filter(a -> !ids.contains(a))
         .findFirst()
-        .map(
-            a ->
-                "There is no control \""
-                    + Words.clean(a)
-                    + "\". "
-                    + Hint.didYouMean(a, ids));
+        .map(a -> "There is no control \"" + Words.clean(a) + "\". " + Hint.didYouMean(a, ids));
   }
 
   private int withheld(PageInput input) {
     if (wanted.json()) {
       List<String> because =
-          new ArrayList<>(
-              input.together().stops().stream().map(w -> w.caution().code()).toList());
+          new ArrayList<>(input.together().stops().stream().map(w -> w.caution().code()).toList());
       if (because.isEmpty()) {
         because.add("withheld");
       }
@@ -106,12 +108,16 @@ final class PlanCommand {
     if (wanted.game().isPresent() && !slots.contains(wanted.game().getAsInt() + 1)) {
       surroundings
           .error()
-          .println(
-              "There is no game " + wanted.game().getAsInt() + "; games are counted from 0.");
+          .println("There is no game " + wanted.game().getAsInt() + "; games are counted from 0.");
       return ExitCode.USAGE;
     }
     Optional<PlanAsk> ask = ask(planning);
     if (ask.isEmpty()) {
+      return ExitCode.USAGE;
+    }
+    Optional<LoadText.Rated> rated =
+        SaidAboutLoad.read(wanted.efforts(), wanted.accepts(), surroundings.error());
+    if (rated.isEmpty()) {
       return ExitCode.USAGE;
     }
     Map<Integer, Planned> plans = plans(planning, ask.get());
@@ -119,11 +125,15 @@ final class PlanCommand {
       return explain(plans, input);
     }
     List<ControlPlan> all = plans.values().stream().map(Planned::plan).toList();
-    print(
-        wanted.json()
-            ? PlanWriter.write(all, List.of())
-            : PlanText.of(input, List.copyOf(plans.values()), glyphs()));
+    print(wanted.json() ? PlanWriter.write(all, List.of()) : text(input, plans, rated.get()));
     return all.stream().allMatch(ControlPlan::proven) ? ExitCode.DONE : ExitCode.UNFINISHED;
+  }
+
+  private String text(PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {
+    List<Planned> all = List.copyOf(plans.values());
+    return wanted.load()
+        ? LoadText.details(input, all, rated, glyphs())
+        : PlanText.of(input, all, rated, glyphs());
   }
 
   private Optional<PlanAsk> ask(Planning planning) {
@@ -134,8 +144,7 @@ final class PlanCommand {
         surroundings.error().println("--set is an action and an input, such as jump=B3.");
         return Optional.empty();
       }
-      PlanAsk.Wish one =
-          new PlanAsk.Wish(wish.substring(0, equals), wish.substring(equals + 1));
+      PlanAsk.Wish one = new PlanAsk.Wish(wish.substring(0, equals), wish.substring(equals + 1));
       wishes.add(one);
     }
     Optional<List<String>> only =
@@ -147,9 +156,7 @@ final class PlanCommand {
   }
 
   private List<Integer> slots(Planning planning) {
-    return wanted.game().isPresent()
-        ? List.of(wanted.game().getAsInt() + 1)
-        : planning.slots();
+    return wanted.game().isPresent() ? List.of(wanted.game().getAsInt() + 1) : planning.slots();
   }
 
   private Map<Integer, Planned> plans(Planning planning, PlanAsk ask) {
@@ -175,12 +182,9 @@ final class PlanCommand {
 
   private int explain(Map<Integer, Planned> plans, PageInput input) {
     String action = wanted.explain().orElseThrow();
-    List<Planned> having =
-        plans.values().stream().filter(p -> PlanText.names(p, action)).toList();
+    List<Planned> having = plans.values().stream().filter(p -> PlanText.names(p, action)).toList();
     if (having.isEmpty()) {
-      surroundings
-          .error()
-          .println("No game here has an action \"" + Words.clean(action) + "\".");
+      surroundings.error().println("No game here has an action \"" + Words.clean(action) + "\".");
       return ExitCode.USAGE;
     }
     print(PlanText.explained(input, having.get(0), action, glyphs()));

@@ -47,8 +47,9 @@ final class PlanOptions extends Subcommand {
   @Option(
       names = "--seconds",
       paramLabel = "S",
-      description = "Look for at most this long for each game; without it the work is limited, not"
-          + " the time.")
+      description =
+          "Look for at most this long for each game; without it the work is limited, not"
+              + " the time.")
   private @Nullable Double seconds;
 
   @Option(
@@ -63,14 +64,32 @@ final class PlanOptions extends Subcommand {
       description = "Why an action sits where it does, and what other places would cost.")
   private @Nullable String explain;
 
+  @Option(
+      names = "--load",
+      description = "What the plan asks of the body, by every method, with limits and sources.")
+  private boolean load;
+
+  @Option(
+      names = "--effort",
+      paramLabel = "PART=0..10",
+      split = ",",
+      description =
+          "How hard a press is there, 0 to 10 of the most this player can do, such as R.T=3.")
+  private List<String> efforts = new ArrayList<>();
+
+  @Option(
+      names = "--accept",
+      paramLabel = "PART=NAME: REASON",
+      description = "A clinician accepts a red part of the body, by name and with a reason.")
+  private List<String> accepts = new ArrayList<>();
+
   @Option(names = "--json", description = "One JSON object for other programs.")
   private boolean json;
 
   @Override
   int run(Surroundings surroundings) throws IOException {
     boolean wrongParts = parts != null && (parts < 1 || parts > MOST_PARTS);
-    boolean wrongTime =
-        seconds != null && !(seconds > 0 && seconds <= MOST_SECONDS);
+    boolean wrongTime = seconds != null && !(seconds > 0 && seconds <= MOST_SECONDS);
     if (wrongParts || wrongTime) {
       surroundings
           .error()
@@ -90,6 +109,9 @@ final class PlanOptions extends Subcommand {
                 : OptionalLong.of(Math.round(seconds * MILLISECONDS)),
             wishes,
             Optional.ofNullable(explain),
+            efforts,
+            accepts,
+            load,
             json);
     return new PlanCommand(surroundings, bank, source, wanted).run();
   }

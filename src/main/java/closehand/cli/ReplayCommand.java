@@ -68,8 +68,7 @@ final class ReplayCommand {
     } else {
       for (Path file : files) {
         move(file, before, after)
-            .ifPresent(
-                m -> surroundings.output().print(MoveText.of(file.toString(), m, glyphs)));
+            .ifPresent(m -> surroundings.output().print(MoveText.of(file.toString(), m, glyphs)));
       }
       surroundings.output().print(MoveText.summary(compared, moved, skipped.size(), counts));
     }

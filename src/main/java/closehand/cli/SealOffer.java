@@ -13,6 +13,7 @@ import java.util.Optional;
 final class SealOffer {
   private final Console console;
   private final Secrets secrets;
+  private boolean refused;
 
   SealOffer(Console console, Secrets secrets) {
     this.console = console;
@@ -38,12 +39,14 @@ final class SealOffer {
               + where
               + ". Without the passphrase nobody can open it, us included. No pages are left beside it.");
     } else {
-      kept.note(Event.What.SEALING_REFUSED, "");
+      if (refused) {
+        kept.note(Event.What.SEALING_REFUSED, "");
+      }
       console.say(
           "Everything is kept in "
               + where
               + ", not sealed: readable by you, and by whoever can use this account or take the disk out."
-              + " The case notes that sealing was offered.");
+              + (refused ? " The case notes that sealing was refused." : ""));
     }
   }
 
@@ -54,7 +57,12 @@ final class SealOffer {
       console.item("1", "sealed, with six words drawn now (or press Enter)");
       console.item("2", "sealed, with a passphrase of your own");
       console.item("3", "not sealed");
-      String typed = console.ask("Number: ").map(String::strip).orElse("3");
+      Optional<String> line = console.ask("Number: ").map(String::strip);
+      if (line.isEmpty()) {
+        // Nobody answered, which is no choice.
+        return Optional.empty();
+      }
+      String typed = line.get();
       if (typed.isEmpty() || typed.equals("1")) {
         return Optional.of(drawn());
       }
@@ -64,6 +72,7 @@ final class SealOffer {
           return own;
         }
       } else if (typed.equals("3")) {
+        refused = true;
         return Optional.empty();
       }
     }

@@ -28,9 +28,11 @@ final class StoredCase implements Kept, Closeable {
   private final Clock clock;
   private CaseLock.Taking lock;
   private final long begunNanos = System.nanoTime();
-  private CaseDocument document;
+  private final Object writing = new Object();
+  private final SavingSoon soon = new SavingSoon(this);
+  private volatile CaseDocument document;
   private Interview last;
-  private int savedEvents;
+  private volatile int savedEvents;
   private Optional<SealKey> key;
   private Optional<FileTime> lastSaved;
 
@@ -114,10 +116,25 @@ final class StoredCase implements Kept, Closeable {
   @Override
   public void save(Interview interview) throws IOException {
     takeIn(interview);
-    refuseIfChangedElsewhere();
-    cases.store().save(document, bank.questionnaire(), key);
-    lastSaved = stamp();
-    savedEvents = document.record().history().size();
+    write();
+  }
+
+  /** The same case, saved beside whoever asks for it, who need not wait for the disk. */
+  SavingSoon soon() {
+    return soon;
+  }
+
+  /**
+   * Writes the case as it stands, one writer at a time, so that the last to write is the latest.
+   */
+  void write() throws IOException {
+    synchronized (writing) {
+      CaseDocument now = document;
+      refuseIfChangedElsewhere();
+      cases.store().save(now, bank.questionnaire(), key);
+      lastSaved = stamp();
+      savedEvents = now.record().history().size();
+    }
   }
 
   /** How much happened that is only in this window. */
@@ -136,6 +153,7 @@ final class StoredCase implements Kept, Closeable {
    * @throws IOException if nothing can be kept there; all is then as before
    */
   void moveTo(Path folder) throws IOException {
+    soon.finish();
     Cases there = Cases.at(folder);
     String name = there.store().names().contains(name()) ? there.store().freshName(0) : name();
     Holder me = new Holder(System.getProperty("user.name", ""), ProcessHandle.current().pid(), "");
@@ -152,7 +170,7 @@ final class StoredCase implements Kept, Closeable {
   }
 
   /** What happened is noted at its time, even if it can only be saved later. */
-  private void takeIn(Interview interview) {
+  void takeIn(Interview interview) {
     String now = Moment.now(clock);
     CaseRecord record =
         History.after(document.record(), last, interview, new History.Stamp(now, elapsedSeconds()));
@@ -203,12 +221,14 @@ final class StoredCase implements Kept, Closeable {
 
   @Override
   public void delete() throws IOException {
+    soon.finish();
     pages().delete();
     cases.store().delete(name());
   }
 
   @Override
   public void close() throws IOException {
+    soon.finish();
     key.ifPresent(SealKey::forget);
     if (lock instanceof CaseLock.Taking.Taken taken) {
       taken.lock().close();

@@ -1,9 +1,12 @@
 package closehand.cli;
 
+import closehand.plan.PlanAsk;
+import closehand.plan.Planned;
 import closehand.report.ClinicianPage;
 import closehand.report.Glyphs;
 import closehand.report.PageInput;
 import closehand.report.PlayerPage;
+import closehand.report.SetupSheet;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileAlreadyExistsException;
@@ -11,10 +14,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 
 /** Writes the page that goes home. */
 final class SummaryCommand {
+  private static final String SETUP = "setup";
+
   private final Surroundings surroundings;
   private final BankOption bank;
   private final AnswersOption source;
@@ -26,8 +32,8 @@ final class SummaryCommand {
   }
 
   int run(String reader, Optional<Path> out, Optional<String> date) throws IOException {
-    if (!reader.equals("player") && !reader.equals("clinician")) {
-      return usage("--for is player or clinician.");
+    if (!List.of("player", "clinician", SETUP).contains(reader)) {
+      return usage("--for is player, clinician or setup.");
     }
     if (date.isPresent() && !isDate(date.get())) {
       return usage("--date is a date such as 2026-11-25.");
@@ -40,8 +46,20 @@ final class SummaryCommand {
     PageInput input = loading.pages().input(found.get(), date.orElseGet(surroundings::today));
     Glyphs glyphs = bank.glyphs(surroundings);
     String page =
-        reader.equals("player") ? PlayerPage.of(input, glyphs) : ClinicianPage.of(input, glyphs);
+        switch (reader) {
+          case "player" -> PlayerPage.of(input, glyphs);
+          case SETUP -> SetupSheet.of(input, plans(input, found.get()), glyphs);
+          default -> ClinicianPage.of(input, glyphs);
+        };
     return out.isPresent() ? write(page, out.get()) : print(page);
+  }
+
+  /** The plans of all games; none while suggestions are withheld. */
+  private static List<Planned> plans(PageInput input, Case one) {
+    return Pages.planning(input, one.profiles())
+        .map(p -> p.session(PlanAsk.USUAL, () -> PlanCommand.QUICK))
+        .map(m -> List.copyOf(m.values()))
+        .orElse(List.of());
   }
 
   private int print(String page) {

@@ -17,7 +17,10 @@ final class SummaryOptions extends Subcommand {
   @CommandLine.Mixin private final BankOption bank = new BankOption();
   @CommandLine.Mixin private final AnswersOption source = new AnswersOption();
 
-  @Option(names = "--for", paramLabel = "READER", description = "player (the usual) or clinician.")
+  @Option(
+      names = "--for",
+      paramLabel = "READER",
+      description = "player (the usual), clinician, or setup for whoever sets the controls up.")
   private String reader = "player";
 
   @Option(names = "--out", paramLabel = "FILE", description = "Write the page to this file.")

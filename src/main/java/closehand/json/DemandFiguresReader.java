@@ -28,6 +28,7 @@ final class DemandFiguresReader {
     in.each("directions", one -> byStyle.put(one.in().text("style"), directions(one)));
     return new DemandFigures(
         in.number("movingShare", 0, 1),
+        in.number("movementCountsAs", 0.1, 1),
         in.number("longestHeldShare", 0, 1),
         in.number("rapidPressesPerSecond", 0, 20),
         byStyle,
@@ -35,8 +36,7 @@ final class DemandFiguresReader {
         in.each("settings", this::setting),
         in.in().texts("irreversible"),
         in.each(
-            "jobs",
-            one -> new DemandFigures.Job(one.in().text("job"), one.in().texts("actions"))));
+            "jobs", one -> new DemandFigures.Job(one.in().text("job"), one.in().texts("actions"))));
   }
 
   private Map<String, Directions> own(FigureReading in, Map<String, Directions> byStyle) {
@@ -77,7 +77,9 @@ final class DemandFiguresReader {
               one.in().where(),
               "out-of-range",
               "These directions do not fit together.",
-              "Give each a name, a key (" + String.join(", ", KEYS) + ") and a share; shares add"
+              "Give each a name, a key ("
+                  + String.join(", ", KEYS)
+                  + ") and a share; shares add"
                   + " up to 1."));
       return new Directions(List.of(), List.of(), List.of());
     }

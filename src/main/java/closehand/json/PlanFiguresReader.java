@@ -80,6 +80,7 @@ final class PlanFiguresReader {
         in.number("quickSitePressesPerMinute", 0, 600),
         in.number("slowSitePressesPerMinute", 0, 600),
         in.number("spokenPerMinute", 0, 600),
+        in.number("overuseTimes", 0, 1),
         in.whole("amberPointsPerPress", 0, 1000),
         in.whole("amberPointsPerHeldSecond", 0, 1000));
   }

@@ -29,10 +29,12 @@ final class Efforts {
   private static final double OFTEN = 10;
 
   private final PlanFigures.Effort figures;
+  private final double movementCountsAs;
   private final Supply supply;
 
   Efforts(PlanFigures figures, Supply supply) {
     this.figures = figures.effort();
+    this.movementCountsAs = figures.demand().movementCountsAs();
     this.supply = supply;
   }
 
@@ -59,9 +61,8 @@ final class Efforts {
     double factor = factor(action, input).value();
     double times = factor * (factor >= figures.lastResortFrom() ? figures.lastResortTimes() : 1);
     double weight = figures.importanceTimes().get(action.importance()) * times;
-    double press =
-        weight
-            * (figures.pointsPerPress() + action.moveSeconds() * figures.pointsPerHeldSecond());
+    double once = figures.pointsPerPress() / (action.style().isAxis() ? movementCountsAs : 1);
+    double press = weight * (once + action.moveSeconds() * figures.pointsPerHeldSecond());
     double hold = weight * figures.pointsPerHeldSecond();
     int milliPress = (int) Math.min(Effort.MOST, Math.round(1000 * press));
     int milliHold = (int) Math.min(Effort.MOST, Math.round(1000 * hold));
@@ -69,8 +70,7 @@ final class Efforts {
         action.perMinute() * (press - milliPress / 1000.0)
             + action.perMinute() * action.holdSeconds() * (hold - milliHold / 1000.0);
     int extra = (int) Math.max(0, Math.min(1_000_000, Math.round(beyond)));
-    return new PairEffort(
-        action.id(), input.id(), new Effort(milliPress, milliHold), extra);
+    return new PairEffort(action.id(), input.id(), new Effort(milliPress, milliHold), extra);
   }
 
   /** How hard this action is on this input, and by which rules. */

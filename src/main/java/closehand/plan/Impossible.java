@@ -1,7 +1,6 @@
 package closehand.plan;
 
 import closehand.plan.demand.WantedAction;
-import closehand.plan.demand.WantedAction.Purpose;
 import closehand.plan.problem.Style;
 import closehand.plan.problem.Wishes;
 import closehand.plan.supply.BodyPart;
@@ -38,7 +37,6 @@ final class Impossible {
     return switch (action.purpose()) {
       case PRESS, POINT -> false;
       case MOVE -> input.can().contains(Style.TWO_AXES) && !stick;
-      case MOVE_OR_POINT -> false;
       case AIM -> pointOnly;
       case STEER -> input.can().contains(Style.ONE_AXIS) && !input.input().endsWith(".across");
     };

@@ -45,6 +45,7 @@ final class PlanWords {
   private final Pricing pricing;
   private final PlacementRules rules;
   private final Efforts efforts;
+  private final RunnersUp runnersUp;
 
   PlanWords(
       Bank bank,
@@ -63,6 +64,7 @@ final class PlanWords {
     this.pricing = pricer.price(outcome.plan());
     this.rules = pricer.rules();
     this.efforts = new Efforts(figures, supply);
+    this.runnersUp = new RunnersUp(problem, supply, outcome.plan());
   }
 
   /**
@@ -130,9 +132,7 @@ final class PlanWords {
     Mode mode =
         toggled
             ? Mode.TOGGLE
-            : action.style().isAxis()
-                ? Mode.AXIS
-                : action.style().isHeld() ? Mode.HOLD : Mode.TAP;
+            : action.style().isAxis() ? Mode.AXIS : action.style().isHeld() ? Mode.HOLD : Mode.TAP;
     return new Assignment(
         action.id(),
         action.of(),
@@ -153,7 +153,7 @@ final class PlanWords {
         rules.cost(placement).total(),
         factor.value(),
         factor.rules(),
-        List.of());
+        runnersUp.of(placement));
   }
 
   private Optional<String> held(String layer) {
@@ -175,7 +175,7 @@ final class PlanWords {
                 action.name(),
                 action.importance(),
                 new WhyNot(rules).of(action.id()),
-                List.of()));
+                untried(action)));
       }
     }
     for (Settled settled : demand.settled()) {
@@ -196,6 +196,17 @@ final class PlanWords {
     }
     left.sort(Comparator.comparingInt(LeftOut::importance).reversed());
     return left;
+  }
+
+  /** Settings that games of this kind often have for an action, which nobody has ticked yet. */
+  private List<String> untried(WantedAction action) {
+    return bank.game(demand.genre()).stream()
+        .flatMap(g -> g.actions().stream())
+        .filter(a -> a.id().equals(action.of()))
+        .flatMap(a -> a.options().stream())
+        .filter(o -> figures.demand().settings().stream().anyMatch(s -> s.fits(o)))
+        .map(o -> "the setting \"" + o + "\", if the game has it")
+        .toList();
   }
 
   private List<Shared> shared(List<Assignment> assignments) {

@@ -80,8 +80,7 @@ public final class Planning {
       Map<Integer, GameProfile> changed) {
     return together.withheld()
         ? Optional.empty()
-        : bank.planFigures()
-            .map(f -> new Planning(bank, f, answers, together, byGame, changed));
+        : bank.planFigures().map(f -> new Planning(bank, f, answers, together, byGame, changed));
   }
 
   /** The slots, from 1, that hold a game with a profile. */
@@ -206,7 +205,7 @@ public final class Planning {
         supply.inputs().stream()
             .filter(i -> ProblemMaker.fits(i, usual) && i.can().contains(Style.TWO_AXES))
             .toList();
-    boolean moves = has(usual, Purpose.MOVE, Purpose.MOVE_OR_POINT, Purpose.STEER);
+    boolean moves = has(usual, Purpose.MOVE, Purpose.STEER);
     boolean aims = has(usual, Purpose.AIM);
     boolean stick = axes.stream().anyMatch(i -> i.kind().equals("axis2"));
     long turning = axes.stream().filter(i -> !i.uses().contains("pointOnly")).count();
@@ -226,14 +225,15 @@ public final class Planning {
   private Try attempt(
       Demand demand, Supply supply, PlanAsk ask, Budget budget, List<Planned> before) {
     PlanProblem bare = ProblemMaker.of(figures, supply, demand);
-    Wishes wishes = new WishReading(bare, supply, demand).of(ask.wishes());
+    WishReading reading = new WishReading(bare, supply, demand);
+    Wishes wishes = reading.of(ask.wishes());
     PlanProblem problem = bare.with(SameJobs.habits(figures, demand, bare, wishes, before));
     PlanOutcome outcome = ControlPlanSolver.solve(problem, budget, Optional.<Placements>empty());
-    return new Try(demand, problem, outcome);
+    return new Try(demand, problem, outcome, reading.kept(ask.wishes()));
   }
 
   /** One form tried. */
-  private record Try(Demand demand, PlanProblem problem, PlanOutcome outcome) {
+  private record Try(Demand demand, PlanProblem problem, PlanOutcome outcome, long kept) {
     private static final int MUST = 3;
 
     private long mustsLeftOut() {
@@ -249,6 +249,9 @@ public final class Planning {
       boolean otherPossible = other.outcome.status() != PlanOutcome.Status.IMPOSSIBLE;
       if (possible != otherPossible) {
         return possible;
+      }
+      if (kept != other.kept) {
+        return kept > other.kept;
       }
       long mine = mustsLeftOut();
       long theirs = other.mustsLeftOut();

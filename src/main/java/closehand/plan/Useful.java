@@ -25,11 +25,9 @@ final class Useful {
 
   private Useful(Supply supply, Demand demand) {
     this.demand = demand;
-    this.fitting =
-        supply.inputs().stream().filter(i -> ProblemMaker.fits(i, demand)).toList();
+    this.fitting = supply.inputs().stream().filter(i -> ProblemMaker.fits(i, demand)).toList();
     this.byDirections =
-        demand.actions().stream()
-            .anyMatch(a -> a.style() == Style.HOLD && !a.id().equals(a.of()));
+        demand.actions().stream().anyMatch(a -> a.style() == Style.HOLD && !a.id().equals(a.of()));
     this.steers = demand.actions().stream().anyMatch(a -> a.purpose() == Purpose.STEER);
   }
 
@@ -59,8 +57,8 @@ final class Useful {
   private boolean asNeeded(SuppliedInput stick) {
     String way = stick.input().substring(stick.input().lastIndexOf('.') + 1);
     if (DIRECTIONS.contains(way)) {
-      boolean ahead = way.equals("up") || way.equals("down");
-      return byDirections || (steers && ahead);
+      // Whoever has a stick moves with the stick as a whole; its directions serve beside steering.
+      return steers && (way.equals("up") || way.equals("down"));
     }
     boolean whole = stick.can().contains(Style.TWO_AXES);
     return whole ? !(byDirections && pointerServes()) : way.equals("across");

@@ -2,10 +2,10 @@ package closehand.plan;
 
 import closehand.plan.demand.Demand;
 import closehand.plan.demand.WantedAction;
-import closehand.plan.problem.PlanProblem;
-import closehand.plan.problem.PlacementRules;
-import closehand.plan.problem.Slot;
 import closehand.plan.problem.Placement;
+import closehand.plan.problem.PlacementRules;
+import closehand.plan.problem.PlanProblem;
+import closehand.plan.problem.Slot;
 import closehand.plan.problem.Wishes;
 import closehand.plan.supply.SuppliedInput;
 import closehand.plan.supply.Supply;
@@ -27,15 +27,19 @@ final class WishReading {
     this.demand = demand;
   }
 
-  /** The wishes with a pin each; what cannot be read is passed over here, see {@link #unread}. */
+  /** The wishes with a pin each; {@link #unread} tells what cannot be read. */
   Wishes of(List<PlanAsk.Wish> wishes) {
     Wishes impossible = problem.wishes();
     List<Wishes.Pin> pins = new ArrayList<>();
     for (PlanAsk.Wish wish : wishes) {
       pin(wish).ifPresent(pins::add);
     }
-    return new Wishes(
-        pins, impossible.bans(), impossible.mustPlace(), impossible.habits());
+    return new Wishes(pins, impossible.bans(), impossible.mustPlace(), impossible.habits());
+  }
+
+  /** How many of these wishes can be kept here. */
+  long kept(List<PlanAsk.Wish> wishes) {
+    return wishes.stream().filter(w -> pin(w).isPresent()).count();
   }
 
   /** Why a wish cannot be kept here; empty when it can. */
@@ -85,13 +89,20 @@ final class WishReading {
     return actions.stream().filter(fits).findFirst();
   }
 
-  /** Ids of the inputs somebody means. */
+  /** Ids of the inputs somebody means; capitals count where they tell two inputs apart. */
   List<String> inputs(String said) {
-    String plain = said.strip().toLowerCase(Locale.ROOT);
-    return supply.inputs().stream()
-        .filter(i -> means(i, plain))
-        .map(SuppliedInput::id)
-        .toList();
+    String plain = said.strip();
+    List<String> exact =
+        supply.inputs().stream()
+            .filter(i -> List.of(i.id(), i.path(), i.input()).contains(plain))
+            .map(SuppliedInput::id)
+            .toList();
+    return exact.isEmpty()
+        ? supply.inputs().stream()
+            .filter(i -> means(i, plain.toLowerCase(Locale.ROOT)))
+            .map(SuppliedInput::id)
+            .toList()
+        : exact;
   }
 
   private static boolean means(SuppliedInput input, String plain) {

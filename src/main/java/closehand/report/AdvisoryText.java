@@ -24,9 +24,7 @@ public final class AdvisoryText {
     for (Advisory one : advisories) {
       String key = one.kind() + place(one.where()) + one.proof() + one.details();
       boolean rule = one.subjects().stream().anyMatch(s -> s.matches("R[0-9].*"));
-      alike
-          .computeIfAbsent(rule ? key : key + one.subjects(), k -> new ArrayList<>())
-          .add(one);
+      alike.computeIfAbsent(rule ? key : key + one.subjects(), k -> new ArrayList<>()).add(one);
     }
     StringBuilder text = new StringBuilder();
     for (List<Advisory> same : alike.values()) {
@@ -89,7 +87,9 @@ public final class AdvisoryText {
               + " that none of them covers.";
       case BAND_OVERLAP -> "The bands " + first + " and " + second + " can both fire.";
       case NO_DOUBT ->
-          "\"Don't know\" at the warning sign " + first + " has no way of its own through the rules.";
+          "\"Don't know\" at the warning sign "
+              + first
+              + " has no way of its own through the rules.";
       case UNREACHABLE -> "No answers ever bring up " + first + ".";
     };
   }

@@ -17,7 +17,8 @@ public final class BankPaper {
   /** The paper; every line ends with a line feed. */
   public static String of(Bank bank, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>();
-    pieces.add(new Heading(bank.questionnaire().title() + ", version " + bank.questionnaire().version()));
+    pieces.add(
+        new Heading(bank.questionnaire().title() + ", version " + bank.questionnaire().version()));
     pieces.add(
         Paragraph.of(
             "Everything this question bank asks and concludes, for review. It suggests and never"
@@ -31,7 +32,19 @@ public final class BankPaper {
     pieces.add(new Heading("Cautions"));
     entries(new BankWords(bank, glyphs).cautions(), pieces);
     pieces.add(new Heading("Sources"));
-    bank.sources().forEach(s -> pieces.add(Paragraph.item(s.id() + ": " + s.reference() + " (" + s.usedFor() + "; " + s.status() + ")")));
+    bank.sources()
+        .forEach(
+            s ->
+                pieces.add(
+                    Paragraph.item(
+                        s.id()
+                            + ": "
+                            + s.reference()
+                            + " ("
+                            + s.usedFor()
+                            + "; "
+                            + s.status()
+                            + ")")));
     pieces.add(new Heading("Reviewed by"));
     pieces.add(
         Paragraph.of(

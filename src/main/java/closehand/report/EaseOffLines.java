@@ -5,16 +5,19 @@ import java.util.List;
 
 /** The signs that mean ease off, and what to do then. */
 final class EaseOffLines {
+  private static final String SIGNS =
+      "Pain up by 2; pain still there after 2 hours; tingling or numbness; swelling; skin mark that"
+          + " stays more than 30 minutes; hand shaking more than usual; worse next day. Any of these:"
+          + " stop, rest, shorten next time. More than a day, or anything sudden: get medical advice.";
+  private static final String SHORTLY =
+      "Pain up by 2, or still there after 2 hours; tingling, numbness, swelling; a skin mark for more"
+          + " than 30 minutes; more shaking; worse next day. Then stop, rest, shorten next time. More"
+          + " than a day, or anything sudden: get medical advice.";
+
   private EaseOffLines() {}
 
   /** The fixed list, then what this player stops for besides. */
   static List<Piece> of(PageInput input, Room room) {
-    String first =
-        "Pain up by 2; pain still there after 2 hours; tingling or numbness; swelling; skin mark"
-            + " that stays more than 30 minutes; hand shaking more than usual; worse next day.";
-    String then =
-        "Any of these: stop, rest, shorten next time. More than a day, or anything sudden: get"
-            + " medical advice.";
     List<String> own =
         Sayings.tellingFirst(input.together(), "stop").stream()
             .filter(s -> !s.startsWith("Ease off"))
@@ -22,7 +25,7 @@ final class EaseOffLines {
             .toList();
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Gap());
-    pieces.add(Paragraph.headed("Ease off when you notice.", first + " " + then));
+    pieces.add(Paragraph.headed("Ease off when you notice.", room.tightest() ? SHORTLY : SIGNS));
     if (!own.isEmpty()) {
       pieces.add(Paragraph.of("For you also: " + String.join(" ", own)));
     }

@@ -23,7 +23,7 @@ final class GroundLines {
   /** One paragraph; none where nothing is suggested. */
   static List<Piece> of(PageInput input, Room room) {
     Map<String, Field> fields = input.bank().questionnaire().fieldsByFact();
-    int most = room.terse() ? FEWEST : MOST;
+    int most = room.tightest() ? 1 : room.terse() ? FEWEST : MOST;
     List<String> found = new ArrayList<>();
     for (String fact : facts(input)) {
       Field field = fields.get(fact);

@@ -2,6 +2,8 @@ package closehand.report;
 
 import closehand.bank.Effectors;
 import closehand.strain.EffectorReading;
+import closehand.strain.LoadWords;
+import closehand.strain.Method;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -29,7 +31,14 @@ record LoadBar(EffectorReading part) implements Piece {
         + " a minute, held "
         + Math.round(100 * part.presses().heldShare())
         + " %; "
-        + LoadLines.light(part);
+        + light();
+  }
+
+  private String light() {
+    return part.light()
+        .figure()
+        .map(f -> LoadWords.band(Method.LOAD_LIGHT, f.band()))
+        .orElse(LoadWords.OUTSIDE + ": more than a minute holds");
   }
 
   /** Filled up to the share of the red line; a full bar is at the line or above. */

@@ -1,9 +1,9 @@
 package closehand.report;
 
+import closehand.bank.Bank;
 import closehand.bank.Caution;
-import closehand.bank.Effectors;
 import closehand.interview.Wording;
-import closehand.strain.Band;
+import closehand.strain.Accepted;
 import closehand.strain.BodyPart;
 import closehand.strain.DayLoad;
 import closehand.strain.Driver;
@@ -11,93 +11,103 @@ import closehand.strain.EffectorReading;
 import closehand.strain.Flag;
 import closehand.strain.HandReading;
 import closehand.strain.Load;
-import closehand.strain.LoadCaution;
 import closehand.strain.LoadWords;
 import closehand.strain.Method;
 import closehand.strain.PlanLoad;
 import closehand.strain.Use;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
 
-/** What a plan asks of the body, as bars with numbers and words. */
-public final class LoadLines {
+/** What a plan asks of the body, for the player: bars with numbers and words. */
+final class LoadLines {
+  private static final double PERCENT = 100;
+
   private LoadLines() {}
 
-  /**
-   * The load of a plan for the player: a bar a body part, the hands, the heaviest part and what
-   * would lighten it, cautions with their figures.
-   *
-   * @param cautions the bank's cautions by code
-   */
-  public static String player(
-      PlanLoad load, Function<String, Optional<Caution>> cautions, Glyphs glyphs) {
+  /** A bar a body part, the hands, the heaviest part and what lightens it, cautions. */
+  static List<Piece> of(Bank bank, PlanLoad load) {
+    if (load.effectors().isEmpty()) {
+      return List.of();
+    }
     List<Piece> pieces = new ArrayList<>();
-    pieces.add(new Heading("What this plan asks of your body: " + load.title()));
+    pieces.add(new Gap());
+    pieces.add(Paragraph.of("What this plan asks of your body in a minute of play:"));
     load.effectors().forEach(e -> pieces.add(new LoadBar(e)));
     load.hands().forEach(h -> pieces.add(Paragraph.item(hand(h))));
-    heaviest(load).ifPresent(s -> pieces.add(Paragraph.of(s)));
-    pieces.addAll(cautions(load, cautions));
-    if (load.flags().contains(Flag.EFFORT_NOT_RATED)) {
+    heaviest(load).ifPresent(s -> pieces.add(Paragraph.item(s)));
+    pieces.addAll(cautions(bank, load));
+    return pieces;
+  }
+
+  /** That a plan waits for a clinician because of red parts; nothing where none blocks. */
+  static List<Piece> blocked(PlanLoad load, List<Accepted> accepted) {
+    List<Piece> pieces = new ArrayList<>();
+    for (EffectorReading part : load.blocking(accepted)) {
+      pieces.add(
+          Paragraph.of(
+              "This plan waits: it asks too much of "
+                  + LoadWords.yours(part.effector())
+                  + ". Move a job away from there, or a clinician accepts it by name and reason: "
+                  + "--accept \""
+                  + part.effector()
+                  + "=NAME: REASON\"."));
+    }
+    return pieces;
+  }
+
+  /** Who accepted red parts, and why. */
+  static List<Piece> accepted(PlanLoad load, List<Accepted> accepted) {
+    List<Piece> pieces = new ArrayList<>();
+    for (Accepted one : accepted) {
+      boolean red =
+          load.effectors().stream().anyMatch(e -> e.isRed() && e.effector().equals(one.effector()));
+      if (red) {
+        pieces.add(
+            new OwnWords(
+                Phrases.upper(LoadWords.yours(one.effector()))
+                    + " is above the red line; accepted by "
+                    + one.by()
+                    + ":",
+                one.reason()));
+      }
+    }
+    return pieces;
+  }
+
+  /** Each hand over all games of a day; nothing for a single game. */
+  static List<Piece> together(DayLoad day) {
+    List<Piece> pieces = new ArrayList<>();
+    if (day.games().size() > 1 && !day.hands().isEmpty()) {
+      pieces.add(new Gap());
+      pieces.add(Paragraph.of("All games of a day together, each for the same time:"));
+      for (Map.Entry<BodyPart.Hand, Load> one : day.hands().entrySet()) {
+        pieces.add(
+            Paragraph.item(
+                "Your "
+                    + one.getKey().words()
+                    + " as a whole, by a method for paid work: "
+                    + said(one.getValue())
+                    + "."));
+      }
+    }
+    return pieces;
+  }
+
+  /** What must stand beside every figure. */
+  static List<Piece> standing(List<PlanLoad> loads) {
+    if (loads.stream().allMatch(l -> l.effectors().isEmpty())) {
+      return List.of();
+    }
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Gap());
+    if (loads.stream().anyMatch(l -> l.flags().contains(Flag.EFFORT_NOT_RATED))) {
       pieces.add(Paragraph.of(LoadWords.flag(Flag.EFFORT_NOT_RATED)));
     }
     pieces.add(Paragraph.of(LoadWords.MADE_FOR_WORK + " " + LoadWords.YOUR_OWN_SIGNS));
-    return Sheet.text(pieces, glyphs);
-  }
-
-  /** The same for the clinician, with drivers, holds, limits of the methods and sources. */
-  public static String clinician(
-      PlanLoad load, Function<String, Optional<Caution>> cautions, Glyphs glyphs) {
-    List<Piece> pieces = new ArrayList<>();
-    pieces.add(new Heading("Load of the plan: " + load.title()));
-    pieces.add(
-        Paragraph.of(
-            "For "
-                + Wording.number(Math.round(100 * load.time().hoursPerDay()) / 100.0)
-                + (load.time().hoursPerDay() == 1 ? " hour" : " hours")
-                + " a day on "
-                + load.time().daysPerWeek()
-                + " days a week."));
-    load.effectors().forEach(e -> pieces.add(new LoadBar(e)));
-    Set<Method> methods = new LinkedHashSet<>();
-    methods.add(Method.LOAD_LIGHT);
-    for (EffectorReading part : load.effectors()) {
-      figure(part.index(), methods)
-          .ifPresent(f -> pieces.add(Paragraph.item(Effectors.words(part.effector()) + ": " + f)));
-      figure(part.hold(), methods)
-          .ifPresent(f -> pieces.add(Paragraph.item(Effectors.words(part.effector()) + ": " + f)));
-    }
-    for (HandReading hand : load.hands()) {
-      List<Load> all = new ArrayList<>(hand.activity());
-      all.add(0, hand.composite());
-      for (Load one : all) {
-        figure(one, methods)
-            .ifPresent(f -> pieces.add(Paragraph.item(hand.hand().words() + ": " + f)));
-      }
-    }
-    heaviest(load).ifPresent(s -> pieces.add(Paragraph.of(s)));
-    pieces.addAll(cautions(load, cautions));
-    load.flags().forEach(f -> pieces.add(Paragraph.item(LoadWords.flag(f))));
-    pieces.add(Paragraph.of(LoadWords.MADE_FOR_WORK + " " + LoadWords.YOUR_OWN_SIGNS));
-    methods.forEach(m -> pieces.add(Paragraph.item(LoadWords.source(m))));
-    return Sheet.text(pieces, glyphs);
-  }
-
-  /** Each hand over all games of a day. */
-  public static String day(DayLoad day, Glyphs glyphs) {
-    List<Piece> pieces = new ArrayList<>();
-    pieces.add(new Heading("All games of a day together"));
-    for (Map.Entry<BodyPart.Hand, Load> one : day.hands().entrySet()) {
-      pieces.add(
-          Paragraph.item("Your " + one.getKey().words() + ": " + said(one.getValue()) + "."));
-    }
-    pieces.add(Paragraph.of(LoadWords.MADE_FOR_WORK));
-    return Sheet.text(pieces, glyphs);
+    return pieces;
   }
 
   private static String hand(HandReading hand) {
@@ -115,48 +125,34 @@ public final class LoadLines {
   }
 
   /** "7.4, middle band" or why there is no figure. */
-  private static String said(Load load) {
+  static String said(Load load) {
     return load.figure()
         .map(f -> value(f) + ", " + LoadWords.band(f.method(), f.band()))
         .orElseGet(() -> LoadWords.OUTSIDE + " (" + why(load) + ")");
   }
 
   private static String why(Load load) {
-    return String.join(
-        " ",
-        load.flags().stream().map(f -> Phrases.bare(Phrases.lower(LoadWords.flag(f)))).toList());
+    List<String> whys =
+        load.flags().stream().map(f -> Phrases.bare(Phrases.lower(LoadWords.flag(f)))).toList();
+    return String.join("; ", whys);
   }
 
   private static String value(Load.Figure figure) {
-    return switch (figure.method()) {
-      case ENDURANCE -> percent(figure.value()) + " of a careful limit";
-      default -> String.format(Locale.ROOT, "%.1f", figure.value());
-    };
+    return figure.method() == Method.ENDURANCE
+        ? percent(figure.value()) + " of a careful limit"
+        : oneDecimal(figure.value());
   }
 
-  private static String drivers(Load.Figure figure) {
+  private static String oneDecimal(double value) {
+    return Wording.number(Math.round(10 * value) / 10.0);
+  }
+
+  static String drivers(Load.Figure figure) {
     return Phrases.and(figure.drivers().stream().map(LoadWords::driver).toList());
   }
 
-  /** A method's figure for the clinician; nothing where the part has no use for the method. */
-  private static Optional<String> figure(Load load, Set<Method> methods) {
-    boolean idle =
-        load.flags().contains(Flag.NOT_A_HAND) || load.flags().contains(Flag.NOTHING_TO_DO);
-    if (idle) {
-      return Optional.empty();
-    }
-    methods.add(load.method());
-    StringBuilder text =
-        new StringBuilder(Phrases.lower(load.method().title())).append(' ').append(said(load));
-    load.figure().ifPresent(f -> text.append("; mostly ").append(drivers(f)));
-    if (load.figure().isPresent()) {
-      load.flags().forEach(f -> text.append(". ").append(Phrases.bare(LoadWords.flag(f))));
-    }
-    return Optional.of(text.append('.').toString());
-  }
-
   /** The heaviest part with what would lighten it most; nothing for a plan without presses. */
-  private static Optional<String> heaviest(PlanLoad load) {
+  static Optional<String> heaviest(PlanLoad load) {
     return load.heaviest()
         .map(
             part -> {
@@ -174,54 +170,46 @@ public final class LoadLines {
   }
 
   private static String lighter(EffectorReading part, Use use, PlanLoad load) {
-    String text = " What would lighten it most: another place for \"" + use.name() + "\"";
+    StringBuilder text =
+        new StringBuilder(" What would lighten it most: another place for \"")
+            .append(use.name())
+            .append('"');
     double now = part.towardsRed();
     double then = part.without(use, load.body());
     if (now > 0 && now < Double.POSITIVE_INFINITY) {
-      text += ", which is " + percent(Math.max(0, 1 - then / now)) + " of it";
+      text.append(", which is ").append(percent(Math.max(0, 1 - then / now))).append(" of it");
     }
-    text += ".";
-    return use.elsewhere().isEmpty()
-        ? text
-        : text
-            + " Its next place is "
-            + use.elsewhere().get(0).input()
-            + "; there it costs "
-            + use.elsewhere().get(0).extraPoints()
-            + " points more.";
+    text.append('.');
+    use.elsewhere().stream()
+        .findFirst()
+        .ifPresent(
+            e ->
+                text.append(" Its next place is ")
+                    .append(e.input())
+                    .append("; there it costs ")
+                    .append(e.extraPoints())
+                    .append(" points more."));
+    return text.toString();
   }
 
-  private static List<Piece> cautions(PlanLoad load, Function<String, Optional<Caution>> cautions) {
+  /** Each caution once, by its title, with the figures behind it and the first thing to do. */
+  static List<Piece> cautions(Bank bank, PlanLoad load) {
+    Map<String, List<String>> because = new LinkedHashMap<>();
+    load.cautions()
+        .forEach(c -> because.computeIfAbsent(c.code(), k -> new ArrayList<>()).add(c.because()));
     List<Piece> pieces = new ArrayList<>();
-    for (LoadCaution raised : load.cautions()) {
-      String title =
-          cautions.apply(raised.code()).map(c -> Phrases.bare(c.title())).orElse(raised.code());
-      String first =
-          cautions
-              .apply(raised.code())
-              .flatMap(c -> c.actions().stream().findFirst())
-              .map(a -> " " + a)
-              .orElse("");
-      pieces.add(Paragraph.item(title + ": " + raised.because() + "." + first));
-    }
+    because.forEach(
+        (code, figures) -> {
+          Optional<Caution> caution = bank.caution(code);
+          String title = caution.map(c -> Phrases.bare(c.title())).orElse(code);
+          String first =
+              caution.flatMap(c -> c.actions().stream().findFirst()).map(a -> " " + a).orElse("");
+          pieces.add(Paragraph.item(title + ": " + String.join("; ", figures) + "." + first));
+        });
     return pieces;
   }
 
-  private static String percent(double share) {
-    return Math.round(100 * share) + " %";
-  }
-
-  /** The band's words for a light, where it can be told. */
-  static String light(EffectorReading part) {
-    return part.light()
-        .figure()
-        .map(f -> LoadWords.band(Method.LOAD_LIGHT, f.band()))
-        .orElse(LoadWords.OUTSIDE + ": more than a minute holds");
-  }
-
-  /** Whether any part is above its green line. */
-  public static boolean isWorthSaying(PlanLoad load) {
-    return load.effectors().stream()
-        .anyMatch(e -> e.light().figure().map(f -> f.band() != Band.LOWER).orElse(true));
+  static String percent(double share) {
+    return Math.round(PERCENT * share) + " %";
   }
 }

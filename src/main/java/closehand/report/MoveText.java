@@ -32,8 +32,7 @@ public final class MoveText {
       case LEADER ->
           "leads: " + leader(move.before().verdict()) + ", now " + leader(move.after().verdict());
       case FIRMNESS -> move.after().verdict().firm() ? "now firm" : "no longer firm";
-      case EXCLUSIONS ->
-          "ruled out: " + change(move.before().ruledOut(), move.after().ruledOut());
+      case EXCLUSIONS -> "ruled out: " + change(move.before().ruledOut(), move.after().ruledOut());
       case CAUTIONS -> "cautions: " + change(move.before().cautions(), move.after().cautions());
       case STOPS -> "stops: " + change(move.before().stops(), move.after().stops());
     };

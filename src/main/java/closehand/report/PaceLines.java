@@ -16,7 +16,7 @@ final class PaceLines {
   /** The length of a block of play with its reasons, the breaks, what else to mind. */
   static List<Piece> of(PageInput input, Room room) {
     PaceLines pace = new PaceLines(PlayLimit.of(input));
-    List<String> sentences = new ArrayList<>(pace.block(input.facts()));
+    List<String> sentences = new ArrayList<>(pace.block(input.facts(), room));
     sentences.add(
         pace.limit.minutes().isPresent()
             ? SessionLines.sentence(SessionPlan.of(SessionLines.pace(input)))
@@ -63,7 +63,7 @@ final class PaceLines {
         || sentence.contains("pause of 30 seconds");
   }
 
-  private List<String> block(Facts facts) {
+  private List<String> block(Facts facts, Room room) {
     List<String> because = because();
     if (limit.comfortable().isEmpty()) {
       String start = because.isEmpty() ? "" : Phrases.upper(String.join(", and ", because)) + ". ";
@@ -75,7 +75,10 @@ final class PaceLines {
     List<String> sentences = new ArrayList<>();
     sentences.add(Phrases.upper(String.join(", and ", because)) + ". " + advice());
     OptionalDouble wish = facts.number("goal.sessionMin");
-    if (wish.isPresent() && !limit.allows(wish.getAsDouble()) && !limit.costsDays()) {
+    if (!room.tightest()
+        && wish.isPresent()
+        && !limit.allows(wish.getAsDouble())
+        && !limit.costsDays()) {
       sentences.add(
           "Your good session of "
               + PlayLimit.words(wish.getAsDouble())

@@ -5,7 +5,6 @@ import closehand.bank.Bank;
 import closehand.bank.Effectors;
 import closehand.plan.ControlPlan;
 import closehand.plan.ControlPlan.Assignment;
-import closehand.plan.ControlPlan.EffectorLoad;
 import closehand.plan.ControlPlan.LeftOut;
 import closehand.plan.ControlPlan.Mode;
 import closehand.plan.ControlPlan.Shared;
@@ -13,13 +12,11 @@ import closehand.plan.Planned;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** One control plan in sentences. */
 final class PlanLines {
   private static final int MOST_WAITS = 4;
-  private static final double PERCENT = 100;
 
   private PlanLines() {}
 
@@ -34,7 +31,6 @@ final class PlanLines {
     pieces.addAll(assignments(plan));
     pieces.addAll(shared(plan));
     pieces.addAll(leftOut(plan));
-    pieces.addAll(loads(plan));
     pieces.addAll(waits(bank, plan));
     return pieces;
   }
@@ -62,10 +58,8 @@ final class PlanLines {
 
   static String sureness(ControlPlan plan) {
     return switch (plan.sureness()) {
-      case PROVED ->
-          "Proved best: under these demands no other plan asks less of you.";
-      case NEAR ->
-          "Within 0.5 % of the best possible: no other plan asks noticeably less of you.";
+      case PROVED -> "Proved best: under these demands no other plan asks less of you.";
+      case NEAR -> "Within 0.5 % of the best possible: no other plan asks noticeably less of you.";
       case OPEN -> "A good plan; whether there is a better one was not settled in the time given.";
     };
   }
@@ -144,39 +138,6 @@ final class PlanLines {
       }
     }
     return pieces;
-  }
-
-  private static List<Piece> loads(ControlPlan plan) {
-    List<Piece> pieces = new ArrayList<>();
-    if (plan.effectors().isEmpty()) {
-      return pieces;
-    }
-    pieces.add(new Gap());
-    pieces.add(Paragraph.of("What each part of you does in a minute of play:"));
-    for (EffectorLoad load : plan.effectors()) {
-      pieces.add(Paragraph.item(load(load)));
-    }
-    return pieces;
-  }
-
-  private static String load(EffectorLoad load) {
-    String held =
-        load.heldShare() >= 0.005
-            ? ", holding " + Math.round(PERCENT * load.heldShare()) + " % of the time"
-            : "";
-    String light =
-        switch (load.light()) {
-          case GREEN -> "";
-          case AMBER -> "; amber: share it out if you can";
-          case RED -> "; red: too much, see a clinician first";
-        };
-    return Phrases.upper(Effectors.words(load.effector()))
-        + ": "
-        + String.format(Locale.ROOT, "%.0f", load.perMinute())
-        + " presses or moves"
-        + held
-        + light
-        + ".";
   }
 
   private static List<Piece> waits(Bank bank, ControlPlan plan) {

@@ -54,13 +54,16 @@ final class PlanReasons {
           .map(Rule::reason)
           .findFirst()
           .ifPresent(
-              reason ->
-                  pieces.add(Paragraph.item(Phrases.sentence(reason) + " [" + key + "]")));
+              reason -> pieces.add(Paragraph.item(Phrases.sentence(reason) + " [" + key + "]")));
     }
     for (ControlPlan.RunnerUp other : assignment.runnersUp()) {
       pieces.add(
           Paragraph.item(
-              "On " + other.input() + " it would cost " + other.extra() + " points more."));
+              "On "
+                  + other.input()
+                  + " it would cost at most "
+                  + Math.max(0, other.extra())
+                  + " points more, with everything else where it is."));
     }
   }
 

@@ -3,6 +3,7 @@ package closehand.report;
 import closehand.plan.ControlPlan;
 import closehand.plan.ControlPlan.Assignment;
 import closehand.plan.Planned;
+import closehand.strain.DayLoad;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,8 +13,18 @@ import java.util.Optional;
 public final class PlanText {
   private PlanText() {}
 
-  /** The plans of all games, one after the other. */
+  /** The plans of all games, one after the other, with what each asks of the body. */
   public static String of(PageInput input, List<Planned> plans, Glyphs glyphs) {
+    return of(input, plans, LoadText.Rated.NOTHING, glyphs);
+  }
+
+  /**
+   * The same with what people said about its load.
+   *
+   * @param rated efforts rated and red parts accepted; a red part that is not here blocks its plan
+   */
+  public static String of(
+      PageInput input, List<Planned> plans, LoadText.Rated rated, Glyphs glyphs) {
     if (!input.ending().isEmpty()) {
       return StopNotice.of(input.ending(), glyphs);
     }
@@ -24,9 +35,11 @@ public final class PlanText {
     if (plans.isEmpty()) {
       pieces.add(Paragraph.of("No plan yet: no game has been named."));
     }
-    for (Planned planned : plans) {
-      pieces.addAll(PlanLines.of(input.bank(), planned));
+    DayLoad day = LoadText.day(input, plans, rated);
+    for (int i = 0; i < plans.size(); i++) {
+      pieces.addAll(LoadText.withLoad(input, plans.get(i), day.games().get(i), rated.accepted()));
     }
+    pieces.addAll(LoadText.under(input, day));
     pieces.addAll(PlanLines.standing());
     pieces.addAll(FooterLines.of(input));
     return Sheet.text(pieces, glyphs);
@@ -51,11 +64,9 @@ public final class PlanText {
   }
 
   /** Why one action sits where it does. */
-  public static String explained(
-      PageInput input, Planned planned, String action, Glyphs glyphs) {
+  public static String explained(PageInput input, Planned planned, String action, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>();
-    find(planned, action)
-        .ifPresent(id -> pieces.addAll(PlanReasons.of(input.bank(), planned, id)));
+    find(planned, action).ifPresent(id -> pieces.addAll(PlanReasons.of(input.bank(), planned, id)));
     return Sheet.text(pieces, glyphs);
   }
 

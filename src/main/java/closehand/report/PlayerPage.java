@@ -47,7 +47,7 @@ public final class PlayerPage {
     pieces.addAll(StartLines.of(input, room));
     pieces.addAll(PaceLines.of(input, room));
     pieces.addAll(EaseOffLines.of(input, room));
-    pieces.addAll(ContactLines.of(input));
+    pieces.addAll(ContactLines.of(input, room));
     pieces.addAll(FooterLines.of(input));
     return pieces;
   }

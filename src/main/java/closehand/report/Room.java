@@ -32,11 +32,17 @@ record Room(
           new Room(3, 1, 0, 3, 1, 9, false),
           new Room(2, 1, 0, 3, 1, 6, false),
           new Room(2, 1, 0, 2, 0, 4, false),
-          new Room(2, 1, 0, 1, 0, 3, false));
+          new Room(2, 1, 0, 1, 0, 3, false),
+          new Room(2, 1, 0, 0, 0, 2, false));
 
   /** Whether ideas go without what they cost and, where nothing can go wrong, their place. */
   boolean terse() {
     return gameSettings <= 1;
+  }
+
+  /** Whether everything is said as shortly as it can be: the last resort before a second page. */
+  boolean tightest() {
+    return gameSettings == 0;
   }
 
   /**

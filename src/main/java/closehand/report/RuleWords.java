@@ -25,9 +25,7 @@ public final class RuleWords {
   /** "When ..., unless ...: ... Because: ... Basis: ..." */
   public String of(Rule rule) {
     String when =
-        rule.when() instanceof Condition.Always
-            ? "Always"
-            : "When " + conditions.of(rule.when());
+        rule.when() instanceof Condition.Always ? "Always" : "When " + conditions.of(rule.when());
     String unless = rule.unless().map(u -> ", unless " + conditions.of(u)).orElse("");
     String clinician =
         rule.clinicianReason().map(c -> " For clinicians: " + Phrases.sentence(c)).orElse("");
@@ -52,8 +50,11 @@ public final class RuleWords {
             s -> {
               int points = Math.abs(s.points());
               String count = Phrases.count(points, "point");
-              words.add((s.points() > 0 ? "give " : "take ") + count
-                  + (s.points() > 0 ? " to " : " from ") + name(s.approach()));
+              words.add(
+                  (s.points() > 0 ? "give " : "take ")
+                      + count
+                      + (s.points() > 0 ? " to " : " from ")
+                      + name(s.approach()));
             });
     effects
         .cautions()
@@ -67,9 +68,13 @@ public final class RuleWords {
                         + " ("
                         + bank.caution(c.code()).map(Caution::title).map(Phrases::bare).orElse("")
                         + ")"));
-    effects.restingEffectors().forEach(e -> words.add("give the " + Effectors.words(e) + " no job"));
+    effects
+        .restingEffectors()
+        .forEach(e -> words.add("give the " + Effectors.words(e) + " no job"));
     effects.effort().forEach(e -> words.add(effort(e)));
-    effects.advice().forEach(a -> words.add("say under " + a.topic() + ": " + Phrases.bare(a.say())));
+    effects
+        .advice()
+        .forEach(a -> words.add("say under " + a.topic() + ": " + Phrases.bare(a.say())));
     effects.holds().forEach(h -> words.add("hold " + task(h)));
     if (words.isEmpty()) {
       words.add("nothing follows");

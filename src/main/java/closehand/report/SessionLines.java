@@ -67,7 +67,16 @@ final class SessionLines {
 
   /** The session and its reasons, for the clinician. */
   static List<Piece> withReasons(PageInput input) {
-    SessionPlan plan = SessionPlan.of(pace(input));
+    return withReasons(input, false);
+  }
+
+  /**
+   * The same beside a plan.
+   *
+   * @param heavyHand whether the sum of a hand lies in the upper band of its method
+   */
+  static List<Piece> withReasons(PageInput input, boolean heavyHand) {
+    SessionPlan plan = SessionPlan.of(pace(input).heavyHand(heavyHand));
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Heading("One session, and the reason for every number"));
     pieces.add(Paragraph.of(sentence(plan)));

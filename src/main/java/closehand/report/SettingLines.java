@@ -17,7 +17,7 @@ final class SettingLines {
 
   /** Why, then a handful of settings of the wanted games, then what the answers ask for. */
   static List<Piece> of(PageInput input, Room room) {
-    List<String> sentences = new ArrayList<>(ofGames(input, room.gameSettings()));
+    List<String> sentences = new ArrayList<>(ofGames(input, Math.max(1, room.gameSettings())));
     Sayings.tellingFirst(input.together(), "settings").stream()
         .filter(s -> !sentences.contains(s))
         .limit(room.sayings())
@@ -31,7 +31,7 @@ final class SettingLines {
       pieces.add(Paragraph.headed("Settings first.", why(input)));
       sentences.forEach(s -> pieces.add(Paragraph.item(s)));
     } else {
-      sentences.add(0, why(input));
+      sentences.add(0, room.tightest() ? "They cost nothing. " + WRITE_DOWN : why(input));
       pieces.add(Paragraph.headed("Settings first.", String.join(" ", sentences)));
     }
     return pieces;

@@ -5,6 +5,8 @@ import java.util.List;
 
 /** How to begin: few actions, slowly more, one change at a time. */
 final class StartLines {
+  private static final String CHANGES = ", or when your health, kit, seat or game changes.";
+
   private StartLines() {}
 
   /**
@@ -14,16 +16,18 @@ final class StartLines {
   static List<Piece> of(PageInput input, Room room) {
     List<String> sentences = new ArrayList<>();
     String few = input.facts().is("cog.jobs", "3") ? "3" : "3 to 6";
-    sentences.add("Choose the " + few + " actions you need most, and start with those.");
+    sentences.add("Start with the " + few + " actions you need most.");
     List<String> learn =
         Sayings.lastFirst(input.together(), "learn").stream().limit(room.sayings()).toList();
     sentences.addAll(learn.isEmpty() ? List.of(more(input)) : learn);
-    sentences.add("Change one thing at a time, so that you can tell what helped.");
+    sentences.add(
+        "Change one thing at a time"
+            + (room.tightest() ? "." : ", so that you can tell what helped."));
     sentences.add(PlayLimit.of(input).firstTry() + " The next day, check how you feel.");
     sentences.add(
         "Go through this page again "
             + review(input)
-            + ", or when your health, kit, seat or game changes.");
+            + (room.tightest() ? ", or when something changes." : CHANGES));
     return List.of(new Gap(), Paragraph.headed("How to start.", String.join(" ", sentences)));
   }
 

@@ -98,9 +98,7 @@ public final class Reading {
     for (int i = 0; i < choice.options().size(); i++) {
       long cell = 1L << choice.cells().get(i);
       List<Boolean> signature = used.stream().map(t -> (t & cell) != 0).toList();
-      groups
-          .computeIfAbsent(signature, s -> new ArrayList<>())
-          .add(choice.options().get(i).code());
+      groups.computeIfAbsent(signature, s -> new ArrayList<>()).add(choice.options().get(i).code());
     }
     return groups.values().stream().filter(g -> g.size() > 1).toList();
   }

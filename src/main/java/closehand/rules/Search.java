@@ -177,9 +177,7 @@ public final class Search {
         }
         open |= outcome == Outcome.OPEN;
       }
-      return open
-          ? split(base, state, unrealised)
-          : new Found.Witness(space.answers(base));
+      return open ? split(base, state, unrealised) : new Found.Witness(space.answers(base));
     }
 
     private Found split(long[] base, long[] state, List<TermStep> unrealised) {

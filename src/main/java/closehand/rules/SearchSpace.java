@@ -155,8 +155,7 @@ final class SearchSpace {
     return node instanceof Node.AtLeast atLeast ? atLeast.parts() : List.of();
   }
 
-  private List<long[]> slot(
-      int slot, long cells, long[] base, long[] state, boolean assuming) {
+  private List<long[]> slot(int slot, long cells, long[] base, long[] state, boolean assuming) {
     TermStep term = owners.term(slot);
     Asked fact = owners.fact(slot);
     if (term instanceof TermStep.Derived derived && !assuming) {
@@ -170,7 +169,10 @@ final class SearchSpace {
         : fact(fact, slot, cells, base, state, assuming);
   }
 
-  /** A number worked out is first assumed to be in some cells or in the others, and that brought about later. */
+  /**
+   * A number worked out is first assumed to be in some cells or in the others, and that brought
+   * about later.
+   */
   private static List<long[]> assumed(int slot, long cells, long[] base, long[] state) {
     List<long[]> branches = new ArrayList<>();
     for (long mask : new long[] {cells, ~cells}) {

@@ -1,20 +1,25 @@
 package closehand.strain;
 
+import closehand.bank.Effectors;
+import closehand.bank.Problem;
+import closehand.bank.Where;
 import closehand.interview.Answers;
 import closehand.interview.Value;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
  * What is known of the person that a load depends on.
  *
- * @param effort how hard play was as a share of the own maximum, 0 to 1, where rated
+ * @param effort how hard a press is as a share of the own maximum, 0 to 1, by body part, where
+ *     rated
  * @param tapsInTenSeconds fastest tapping by body part, above 0, where measured
  */
-public record Body(OptionalDouble effort, Map<String, Double> tapsInTenSeconds) {
+public record Body(Map<String, Double> effort, Map<String, Double> tapsInTenSeconds) {
   /** Nothing known. */
-  public static final Body UNKNOWN = new Body(OptionalDouble.empty(), Map.of());
+  public static final Body UNKNOWN = new Body(Map.of(), Map.of());
 
   /**
    * Counts for an effort that nobody has rated, before the factor of the control: a tenth of the
@@ -22,35 +27,48 @@ public record Body(OptionalDouble effort, Map<String, Double> tapsInTenSeconds) 
    */
   public static final double UNRATED_EFFORT = 0.1;
 
-  private static final double TOP_RATING = 10;
-
   public Body {
+    effort = Map.copyOf(effort);
     tapsInTenSeconds = Map.copyOf(tapsInTenSeconds);
   }
 
-  /** What the answers hold: effort after a trial, taps of each finger in ten seconds. */
+  /**
+   * What the answers hold: taps of each finger in ten seconds. The effort of a whole trial is asked
+   * too, but it is no effort of one press and is left aside.
+   */
   public static Body of(Answers answers) {
     Map<String, Double> taps = new HashMap<>();
     for (String side : new String[] {"L", "R"}) {
       for (String digit : new String[] {"T", "I", "M", "R", "L"}) {
-        double count = number(answers, "digit." + side + ".tap10." + digit).orElse(0);
-        if (count > 0) {
-          taps.put(side + "." + digit, count);
+        String fact = "digit." + side + ".tap10." + digit;
+        if (answers.value(fact).orElse(null) instanceof Value.Number count && count.value() > 0) {
+          taps.put(side + "." + digit, count.value());
         }
       }
     }
-    OptionalDouble rated = number(answers, "trial.effort");
-    return new Body(
-        rated.isPresent() && rated.getAsDouble() <= TOP_RATING
-            ? OptionalDouble.of(rated.getAsDouble() / TOP_RATING)
-            : OptionalDouble.empty(),
-        taps);
+    return new Body(Map.of(), taps);
   }
 
-  private static OptionalDouble number(Answers answers, String fact) {
-    return answers.value(fact).orElse(null) instanceof Value.Number number
-        ? OptionalDouble.of(number.value())
-        : OptionalDouble.empty();
+  /**
+   * The same with an effort rated for one body part.
+   *
+   * @param rating from 0, nothing, to 10, the most this person can do there
+   * @param problems receives what cannot be
+   */
+  public Body rated(Where where, String effector, double rating, List<Problem> problems) {
+    if (!Effectors.all().contains(effector)) {
+      problems.add(
+          Problem.error(
+              where,
+              "unknown-effector",
+              "This body part is not known.",
+              "Use a name of the bank, such as R.T for the right thumb."));
+      return this;
+    }
+    OptionalDouble share = Effort.ofRating(where, rating, problems);
+    Map<String, Double> more = new HashMap<>(effort);
+    share.ifPresent(s -> more.put(effector, s));
+    return new Body(more, tapsInTenSeconds);
   }
 
   /**
@@ -58,8 +76,9 @@ public record Body(OptionalDouble effort, Map<String, Double> tapsInTenSeconds) 
    *
    * @param factor how hard the control is for this body, 1 for neutral
    */
-  public double effortFor(double factor) {
-    return effort.orElse(Math.min(1, UNRATED_EFFORT * factor));
+  public double effortFor(String effector, double factor) {
+    Double rated = effort.get(effector);
+    return rated == null ? Math.min(1, UNRATED_EFFORT * factor) : rated;
   }
 
   /** The fastest tapping of a body part, where measured. */

@@ -29,22 +29,20 @@ final class LoadCautions {
 
   private static void repeat(EffectorReading part, List<LoadCaution> cautions) {
     if (part.presses().repeats()) {
-      StringBuilder because =
-          new StringBuilder(LoadWords.yours(part.effector()))
-              .append(" makes ")
-              .append(whole(part.presses().perMinute()))
-              .append(" presses a minute; up to 30 is green");
-      part.presses()
-          .tappingShare()
-          .ifPresent(
-              s ->
-                  because
-                      .append(", and it is ")
-                      .append(percent(s))
-                      .append(" of its fastest tapping; up to 20 % is green"));
-      cautions.add(
-          new LoadCaution(
-              LoadCaution.REPEAT, LoadWords.yours(part.effector()), because.toString()));
+      String subject = LoadWords.yours(part.effector());
+      double taps = part.presses().tappingShare().orElse(0);
+      String because =
+          subject
+              + " makes "
+              + Wording.number(oneDecimal(part.presses().perMinute()))
+              + " presses a minute"
+              + (part.presses().perMinute() > LoadLight.AMBER_PER_MINUTE
+                  ? " (up to 30 is green)"
+                  : "")
+              + (taps > LoadLight.AMBER_TAPPING
+                  ? ", " + percent(taps) + " of its fastest tapping (up to 20 % is green)"
+                  : "");
+      cautions.add(new LoadCaution(LoadCaution.REPEAT, subject, because));
     }
   }
 
@@ -52,7 +50,7 @@ final class LoadCautions {
     List<String> because = new ArrayList<>();
     if (part.presses().holds()) {
       because.add(
-          "holds for " + percent(part.presses().heldShare()) + " of play; up to 25 % is green");
+          "holds for " + percent(part.presses().heldShare()) + " of play (up to 25 % is green)");
     }
     part.hold()
         .figure()
@@ -109,10 +107,6 @@ final class LoadCautions {
 
   private static double oneDecimal(double value) {
     return Math.round(10 * value) / 10.0;
-  }
-
-  static String whole(double value) {
-    return Long.toString(Math.round(value));
   }
 
   static String percent(double share) {

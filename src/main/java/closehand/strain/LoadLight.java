@@ -11,9 +11,9 @@ import java.util.OptionalDouble;
  * the time. Upper: over 60 a minute, over 50 % of its tapping, or held over 50 %.
  */
 public final class LoadLight {
-  private static final double AMBER_PER_MINUTE = 30;
+  static final double AMBER_PER_MINUTE = 30;
   private static final double RED_PER_MINUTE = 60;
-  private static final double AMBER_TAPPING = 0.20;
+  static final double AMBER_TAPPING = 0.20;
   private static final double RED_TAPPING = 0.50;
   private static final double AMBER_HELD = 0.25;
   private static final double RED_HELD = 0.50;

@@ -29,11 +29,7 @@ public final class LoadWords {
       case LOAD_LIGHT ->
           pick(band, "green: has room", "amber: busy, worth sharing", "red: very busy");
       case ENDURANCE ->
-          pick(
-              band,
-              "a short part of a careful limit",
-              "worth watching",
-              "long: worth a toggle, a latch or a foot");
+          pick(band, "short", "worth watching", "long: worth a toggle, a latch or a foot");
       case DUTY_CYCLE ->
           pick(
               band,
@@ -65,15 +61,16 @@ public final class LoadWords {
       case NOTHING_TO_DO -> "This part has nothing to do.";
       case MORE_THAN_A_DAY -> "The games take more hours than a day has.";
       case OVERLAPPING -> "Some presses overlap; that time counts once, at the higher effort.";
-      case NEAREST_PART -> "One finger is looked at by the curve for the whole hand.";
+      case NEAREST_PART -> "One finger is looked at by the endurance curve for the whole hand.";
       case POSTURE_NOT_ASKED -> "Posture and speed count as fair.";
       case WRIST_NOT_ASKED -> "The wrist counts as straight.";
       case EFFORT_NOT_RATED ->
-          "Effort has not been rated yet. Until then each control counts as 1 of 10, times how hard"
-              + " the rules say it is for you; rate it after a trial.";
+          "Effort has not been rated for every part yet. Until then a control counts as 1 of 10, times"
+              + " how hard the rules say it is for you; rate each part after a trial.";
       case TAPPING_NOT_MEASURED -> "How fast this part can tap is not known yet.";
       case ABOVE_PUBLISHED_ORDER ->
-          "Added up in the more careful order; the published order gives less.";
+          "Composite figures are added up in a careful order; the published order gives less in"
+              + " places.";
       case DAYS_NOT_COUNTED -> DAYS;
     };
   }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -65,12 +66,18 @@ public record PlanLoad(
       }
     }
     return new PlanLoad(
-        title, body, time, effectors, hands, LoadCautions.of(effectors, hands, hours), flags(body));
+        title,
+        body,
+        time,
+        effectors,
+        hands,
+        LoadCautions.of(effectors, hands, hours),
+        flags(byPart.keySet(), body));
   }
 
-  private static List<Flag> flags(Body body) {
+  private static List<Flag> flags(Set<String> parts, Body body) {
     List<Flag> flags = new ArrayList<>();
-    if (body.effort().isEmpty()) {
+    if (!body.effort().keySet().containsAll(parts)) {
       flags.add(Flag.EFFORT_NOT_RATED);
     }
     flags.add(Flag.WRIST_NOT_ASKED);

@@ -44,7 +44,7 @@ public final class PlanUses {
     Exertion exertion =
         new Exertion(
             assignment.effector(),
-            body.effortFor(assignment.factor()),
+            body.effortFor(assignment.effector(), assignment.factor()),
             perMinute,
             seconds(assignment, perMinute));
     List<Use.Elsewhere> elsewhere =
@@ -96,7 +96,11 @@ public final class PlanUses {
         assignment.id() + ".layer",
         button.name() + ", held for " + assignment.name(),
         Use.Kind.HOLD,
-        new Exertion(button.effector(), body.effortFor(button.ownFactor()), perMinute, seconds),
+        new Exertion(
+            button.effector(),
+            body.effortFor(button.effector(), button.ownFactor()),
+            perMinute,
+            seconds),
         List.of());
   }
 }

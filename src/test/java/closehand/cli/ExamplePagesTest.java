@@ -39,7 +39,7 @@ class ExamplePagesTest {
   @ParameterizedTest
   @MethodSource("players")
   void thePagesAreThoseOfTheAnswers(String player) throws IOException {
-    for (String reader : List.of("player", "clinician")) {
+    for (String reader : List.of("player", "clinician", "setup")) {
       World world =
           World.run("", "summary", "--answers", answers(player), "--for", reader, "--date", DATE);
       assertEquals(0, world.code(), world.error());
@@ -50,7 +50,7 @@ class ExamplePagesTest {
   @ParameterizedTest
   @MethodSource("players")
   void pagesArePlainTextOfSeventyTwoColumns(String player) {
-    for (String reader : List.of("player", "clinician")) {
+    for (String reader : List.of("player", "clinician", "setup")) {
       String page =
           World.run(
                   "",

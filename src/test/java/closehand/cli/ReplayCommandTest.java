@@ -53,8 +53,7 @@ class ReplayCommandTest {
 
   @Test
   void whatMovesIsToldWithTheRulesThatMoveIt() throws IOException {
-    World world =
-        World.run("", "replay", HERON, "--bank", changed().toString(), "--ascii");
+    World world = World.run("", "replay", HERON, "--bank", changed().toString(), "--ascii");
     assertEquals(ExitCode.DONE, world.code(), world.error());
     String flat = world.output().replaceAll("\\s+", " ");
     assertTrue(flat.contains("Leads: MOUSE_SIDE_R, now "), flat);

@@ -1,9 +1,11 @@
 package closehand.report;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import closehand.bank.Caution;
+import closehand.bank.Bank;
+import closehand.strain.Accepted;
 import closehand.strain.Body;
 import closehand.strain.DayLoad;
 import closehand.strain.Exertion;
@@ -12,8 +14,8 @@ import closehand.strain.Method;
 import closehand.strain.PlanLoad;
 import closehand.strain.PlayTime;
 import closehand.strain.Use;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The load of an invented plan as people read it. */
@@ -40,17 +42,25 @@ class LoadLinesTest {
         new PlayTime(1, 3));
   }
 
-  private static Optional<Caution> none(String code) {
-    return Optional.empty();
-  }
-
   private static String flat(String text) {
     return text.replaceAll("\\s+", " ");
   }
 
+  private static final Bank BANK = SmallBank.bank();
+
+  private static String player(PlanLoad load) {
+    List<Piece> pieces = new ArrayList<>(LoadLines.of(BANK, load));
+    pieces.addAll(LoadLines.standing(List.of(load)));
+    return Sheet.text(pieces, Glyphs.ASCII);
+  }
+
+  private static String details(PlanLoad... loads) {
+    return Sheet.text(LoadDetails.of(BANK, DayLoad.of(List.of(loads))), Glyphs.ASCII);
+  }
+
   @Test
   void everyPartHasABarANumberAndWords() {
-    String text = LoadLines.player(load(), LoadLinesTest::none, Glyphs.ASCII);
+    String text = player(load());
     assertTrue(
         text.contains("Right thumb         [########--] 46 a minute, held 0 %; amber: busy"), text);
     assertTrue(
@@ -63,7 +73,7 @@ class LoadLinesTest {
 
   @Test
   void theHeaviestPartIsNamedWithWhatLightensItMost() {
-    String text = flat(LoadLines.player(load(), LoadLinesTest::none, Glyphs.ASCII));
+    String text = flat(player(load()));
     assertTrue(text.contains("Most to do has your right thumb."), text);
     assertTrue(text.contains("What helps: share these presses with another part"), text);
     assertTrue(
@@ -75,30 +85,50 @@ class LoadLinesTest {
 
   @Test
   void whatTheFiguresAreNotIsAlwaysSaid() {
-    for (String text :
-        List.of(
-            LoadLines.player(load(), LoadLinesTest::none, Glyphs.ASCII),
-            LoadLines.clinician(load(), LoadLinesTest::none, Glyphs.ASCII))) {
-      assertTrue(flat(text).contains(flat(LoadWords.MADE_FOR_WORK)), text);
-      assertTrue(flat(text).contains(flat(LoadWords.YOUR_OWN_SIGNS)), text);
+    for (String text : List.of(player(load()), details(load()))) {
+      assertTrue(flat(text).contains(LoadWords.MADE_FOR_WORK), text);
+      assertTrue(flat(text).contains(LoadWords.YOUR_OWN_SIGNS), text);
+      assertTrue(flat(text).contains("Effort has not been rated for every part yet."), text);
     }
   }
 
   @Test
   void theClinicianSeesMethodsSourcesAndWhatIsOutside() {
-    String text = flat(LoadLines.clinician(load(), LoadLinesTest::none, Glyphs.ASCII));
+    String text = flat(details(load()));
     assertTrue(text.contains(Method.COMPOSITE_STRAIN_INDEX.source()), text);
     assertTrue(
         text.contains("outside this method (the method speaks of 4 to 8 hours a day only)"), text);
-    assertTrue(text.contains("Effort has not been rated yet."), text);
-    assertTrue(text.contains("endurance of holding still 4 % of a careful limit"), text);
+    assertTrue(
+        text.contains("Right index finger: Endurance of holding still: 4 % of a careful limit"),
+        text);
     assertTrue(text.contains("outside this method (no published method covers this part)"), text);
+    assertTrue(text.contains("For 1 hour a day on 3 days a week."), text);
   }
 
   @Test
-  void aDayNamesEachHand() {
-    String text = flat(LoadLines.day(DayLoad.of(List.of(load(), load())), Glyphs.ASCII));
-    assertTrue(text.contains("Your right hand: "), text);
-    assertEquals(-1, text.indexOf("left hand"));
+  void severalGamesAreAddedUpForEachHand() {
+    String text = flat(details(load(), load()));
+    assertTrue(text.contains("All games of a day together"), text);
+    assertFalse(text.contains("left hand"), text);
+    assertFalse(details(load()).contains("All games"), "one game is its own day");
+  }
+
+  @Test
+  void aRedPartWaitsForAClinicianWhoIsThenNamed() {
+    PlanLoad red =
+        PlanLoad.of(
+            "An invented game",
+            List.of(use("Fire", "R.T", 0.2, 80, 0.2, "")),
+            Body.UNKNOWN,
+            new PlayTime(1, 3));
+    String waits = flat(Sheet.text(LoadLines.blocked(red, List.of()), Glyphs.ASCII));
+    assertTrue(waits.startsWith("This plan waits: it asks too much of your right thumb."), waits);
+    Accepted accepted = new Accepted("R.T", "A. Clinician", "short bursts only");
+    assertEquals(List.of(), LoadLines.blocked(red, List.of(accepted)));
+    String named = flat(Sheet.text(LoadLines.accepted(red, List.of(accepted)), Glyphs.ASCII));
+    assertTrue(
+        named.contains("above the red line; accepted by A. Clinician: \"short bursts only\""),
+        named);
+    assertEquals(List.of(), LoadLines.accepted(load(), List.of(accepted)), "nothing is red there");
   }
 }

@@ -133,8 +133,9 @@ class PaceTest {
 
   @Test
   void fewJobsAreThreeWhenThePlayerSaysSo() {
-    assertSays("Choose the 3 actions you need most", Story.player().picks("cog.jobs", "3"));
-    assertSays("Choose the 3 to 6 actions you need most", Story.player().picks("cog.jobs", "6"));
+    assertSays("Start with the 3 actions you need most", Story.player().picks("cog.jobs", "3"));
+    assertSays(
+        "Start with the 3 to 6 actions you need most", Story.player().picks("cog.jobs", "6"));
     assertFalse(PlayerPage.of(Story.player().input(), Glyphs.ASCII).contains("Choose the 3 a"));
   }
 }

@@ -276,10 +276,7 @@ final class SatBank {
           Rule rule = bank.rules().get(index);
           int applies = condition(rule.when());
           Optional<Condition> unless = rule.unless();
-          int holds =
-              unless.isEmpty()
-                  ? applies
-                  : and(List.of(applies, -condition(unless.get())));
+          int holds = unless.isEmpty() ? applies : and(List.of(applies, -condition(unless.get())));
           units.add(fires ? holds : -holds);
         });
     ISolver solver = SolverFactory.newDefault();

@@ -11,7 +11,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** The load of invented plans: who has most to do, what is said about it, what it blocks. */
@@ -73,10 +72,10 @@ class PlanLoadTest {
     PlanLoad load = busyThumb();
     assertEquals(List.of(LoadCaution.REPEAT, LoadCaution.STATIC, LoadCaution.OVERUSE), codes(load));
     assertEquals(
-        "your right thumb makes 46 presses a minute; up to 30 is green",
+        "your right thumb makes 46 presses a minute (up to 30 is green)",
         load.cautions().get(0).because());
     assertEquals(
-        "your right index finger holds for 33 % of play; up to 25 % is green",
+        "your right index finger holds for 33 % of play (up to 25 % is green)",
         load.cautions().get(1).because());
     assertEquals("your right hand makes 94 % of all presses", load.cautions().get(2).because());
   }
@@ -101,12 +100,12 @@ class PlanLoadTest {
   @Test
   void ownTappingMakesTheSamePressesHeavier() {
     List<Use> uses = List.of(use("a", "R.T", 18, 0.2));
-    Body slow = new Body(OptionalDouble.empty(), Map.of("R.T", 7.0));
+    Body slow = new Body(Map.of(), Map.of("R.T", 7.0));
     assertEquals(List.of(), PlanLoad.of("g", uses, Body.UNKNOWN, AN_HOUR).cautions());
     PlanLoad load = PlanLoad.of("g", uses, slow, AN_HOUR);
     assertEquals(
-        "your right thumb makes 18 presses a minute; up to 30 is green, and it is 43 % of its"
-            + " fastest tapping; up to 20 % is green",
+        "your right thumb makes 18 presses a minute, 43 % of its fastest tapping (up to 20 % is"
+            + " green)",
         load.cautions().get(0).because());
   }
 
@@ -184,12 +183,27 @@ class PlanLoadTest {
   @Test
   void effortIsThePersonsOwnOrAStandInThatIsSaid() {
     assertTrue(busyThumb().flags().contains(Flag.EFFORT_NOT_RATED));
-    Body rated = new Body(OptionalDouble.of(0.4), Map.of());
-    assertFalse(
-        PlanLoad.of("g", List.of(), rated, AN_HOUR).flags().contains(Flag.EFFORT_NOT_RATED));
-    assertEquals(0.4, rated.effortFor(3), 0);
-    assertEquals(0.3, Body.UNKNOWN.effortFor(3), 1e-12);
-    assertEquals(1, Body.UNKNOWN.effortFor(60), 0);
+    Body rated = new Body(Map.of("R.T", 0.4), Map.of());
+    List<Use> thumb = List.of(use("a", "R.T", 5, 0.2));
+    assertFalse(PlanLoad.of("g", thumb, rated, AN_HOUR).flags().contains(Flag.EFFORT_NOT_RATED));
+    List<Use> both = List.of(use("a", "R.T", 5, 0.2), use("b", "R.I", 5, 0.2));
+    assertTrue(PlanLoad.of("g", both, rated, AN_HOUR).flags().contains(Flag.EFFORT_NOT_RATED));
+    assertEquals(0.4, rated.effortFor("R.T", 3), 0);
+    assertEquals(0.3, rated.effortFor("R.I", 3), 1e-12);
+    assertEquals(1, Body.UNKNOWN.effortFor("R.I", 60), 0);
+  }
+
+  @Test
+  void aRatingIsReadOrToldWithWhatIsPossible() {
+    List<Problem> problems = new ArrayList<>();
+    Where where = Where.file("--effort");
+    Body body = Body.UNKNOWN.rated(where, "R.T", 3, problems);
+    assertEquals(0.3, body.effortFor("R.T", 1), 1e-12);
+    assertEquals(List.of(), problems);
+    assertEquals(body, body.rated(where, "R.T", 11, problems));
+    assertEquals(body, body.rated(where, "R.T", Double.NaN, problems));
+    assertEquals(body, body.rated(where, "thumb", 3, problems));
+    assertEquals(3, problems.size());
   }
 
   @Test

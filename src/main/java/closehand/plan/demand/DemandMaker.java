@@ -31,8 +31,7 @@ public final class DemandMaker {
   private String mover = "";
   private String pointer = "";
 
-  private DemandMaker(
-      GameProfile profile, GameFacts game, DemandFigures figures, Form form) {
+  private DemandMaker(GameProfile profile, GameFacts game, DemandFigures figures, Form form) {
     this.profile = profile;
     this.game = game;
     this.figures = figures;
@@ -40,8 +39,7 @@ public final class DemandMaker {
   }
 
   /** The demand of one game in one form. */
-  public static Demand of(
-      GameProfile profile, GameFacts game, DemandFigures figures, Form form) {
+  public static Demand of(GameProfile profile, GameFacts game, DemandFigures figures, Form form) {
     DemandMaker maker = new DemandMaker(profile, game, figures, form);
     profile.actions().forEach(maker::action);
     return maker.demand();
@@ -107,9 +105,7 @@ public final class DemandMaker {
       return;
     }
     if (form.moveByStick()) {
-      Purpose purpose =
-          action.style().contains("point") ? Purpose.MOVE_OR_POINT : Purpose.MOVE;
-      axis(action, Style.TWO_AXES, purpose, figures.movingShare());
+      axis(action, Style.TWO_AXES, Purpose.MOVE, figures.movingShare());
     } else {
       directions(action, figures.directions().get("analog2"), Style.HOLD);
     }
@@ -209,7 +205,8 @@ public final class DemandMaker {
   }
 
   private void axis(Action action, Style style, Purpose purpose, double share) {
-    double often = Math.max(0.1, perMinute(action));
+    double counted = perMinute(action) * figures.movementCountsAs();
+    double often = Math.max(0.1, counted);
     wanted.add(
         new WantedAction(
             action.id(),
@@ -217,7 +214,7 @@ public final class DemandMaker {
             action.name(),
             style,
             purpose,
-            perMinute(action),
+            counted,
             0,
             0,
             share * MINUTE / often,
@@ -258,8 +255,7 @@ public final class DemandMaker {
     parts.put(action.id(), List.copyOf(ids));
   }
 
-  private void add(
-      Action action, String id, String name, Style style, double often, double hold) {
+  private void add(Action action, String id, String name, Style style, double often, double hold) {
     boolean lets = action.style().contains("release");
     wanted.add(
         new WantedAction(
@@ -291,7 +287,7 @@ public final class DemandMaker {
     for (DemandFigures.Setting setting : figures.settings()) {
       if (setting.does() == effect && game.options().contains(setting.option())) {
         for (String option : action.options()) {
-          if (setting.words().stream().anyMatch(option::contains)) {
+          if (setting.fits(option)) {
             return Optional.of(option);
           }
         }

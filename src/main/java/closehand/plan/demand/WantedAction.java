@@ -11,7 +11,7 @@ import java.util.List;
  * @param name plain words
  * @param style what the input must do
  * @param purpose what a movement is for
- * @param perMinute how often
+ * @param perMinute how often; a movement counts as part of a press
  * @param holdSeconds how long one hold counts; 0 for presses and movements
  * @param longestHoldSeconds how long one hold lasts at most as a rule
  * @param moveSeconds how long one movement lasts; 0 for presses and holds
@@ -46,8 +46,6 @@ public record WantedAction(
     PRESS,
     /** Walking: a stick, never a pointer. */
     MOVE,
-    /** Walking where a click may say where to. */
-    MOVE_OR_POINT,
     /** Looking and aiming: a stick or a pointer that moves on and on. */
     AIM,
     /** Pointing at things on the screen: anything that points. */

@@ -20,10 +20,14 @@ final class BodyParts {
   private static final int CAUTIOUS_TAPS = 10;
   private static final int CAUTIOUS_HOLD_SECONDS = 2;
 
+  /** The caution that one limb does most of the work. */
+  private static final String OVERUSE = "C-OVERUSE";
+
   private final PlanFigures figures;
   private final KnownFacts facts;
   private final Set<String> resting = new HashSet<>();
   private final Set<String> maybeResting = new HashSet<>();
+  private final boolean oneHandDoesAll;
 
   BodyParts(PlanFigures figures, KnownFacts facts, List<Finding> findings) {
     this.figures = figures;
@@ -35,6 +39,11 @@ final class BodyParts {
         maybeResting.addAll(finding.rule().effects().restingEffectors());
       }
     }
+    oneHandDoesAll =
+        findings.stream()
+            .filter(f -> f.outcome() == Outcome.TRUE)
+            .flatMap(f -> f.rule().effects().cautions().stream())
+            .anyMatch(c -> c.code().equals(OVERUSE));
   }
 
   /** Whether a rule lets this part rest. */
@@ -67,13 +76,20 @@ final class BodyParts {
         new BodyPart(
             effector,
             tenths(Math.min(load.mostPressesPerMinute(), load.mostShareOfTapRate() * taps)),
-            tenths(Math.min(load.greenPressesPerMinute(), load.greenShareOfTapRate() * taps)),
+            tenths(
+                share()
+                    * Math.min(load.greenPressesPerMinute(), load.greenShareOfTapRate() * taps)),
             held(load.mostHeldShare()),
-            held(load.greenHeldShare()),
+            held(share() * load.greenHeldShare()),
             longestHold(facts.number("digit." + side + ".holdS." + digit)),
             figures.time().digitMilliseconds(),
             figures.reliability().digitPerMille(),
             facts.isFirm("digit." + side + ".press." + digit)));
+  }
+
+  /** Fingers press only where a hand presses, so these are those of the hand that does it all. */
+  private double share() {
+    return oneHandDoesAll ? figures.load().overuseTimes() : 1;
   }
 
   private boolean fingersPress(String side) {
@@ -92,8 +108,7 @@ final class BodyParts {
   Optional<BodyPart> hand(String effector) {
     String role = facts.code("hand." + effector.charAt(0) + ".role").orElse("");
     boolean presses = List.of("bigPress", "gripPress", "full").contains(role);
-    return presses && !rests(effector)
-        ? Optional.of(site(effector, QUICK)) : Optional.empty();
+    return presses && !rests(effector) ? Optional.of(site(effector, QUICK)) : Optional.empty();
   }
 
   /** Another part of the body, if its score says that it is reliable. */
@@ -108,13 +123,14 @@ final class BodyParts {
   BodyPart site(String effector, int score) {
     PlanFigures.Load load = figures.load();
     boolean quick = score >= QUICK;
+    double share = effector.endsWith(".hand") ? share() : 1;
     double most = quick ? load.quickSitePressesPerMinute() : load.slowSitePressesPerMinute();
     return new BodyPart(
         effector,
         tenths(most),
-        tenths(Math.min(load.greenPressesPerMinute(), most / 2)),
+        tenths(share * Math.min(load.greenPressesPerMinute(), most / 2)),
         held(load.mostHeldShare()),
-        held(load.greenHeldShare()),
+        held(share * load.greenHeldShare()),
         OptionalInt.empty(),
         quick ? figures.time().quickSiteMilliseconds() : figures.time().slowSiteMilliseconds(),
         quick

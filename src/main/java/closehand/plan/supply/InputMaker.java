@@ -17,7 +17,8 @@ import java.util.Set;
  * each line, and its four directions as buttons.
  */
 final class InputMaker {
-  private static final Set<String> TAKEN_OVER = Set.of("button", "axis1", "axis2", "trigger");
+  private static final Set<String> TAKEN_OVER =
+      Set.of("button", "axis1", "axis2", "trigger", "panelButton");
   private static final List<String> DIRECTIONS = List.of("up", "left", "down", "right");
   private static final double FAR_CELL = 1.4;
   private static final int ROW_OF_TOP_KEYS = 'E';
@@ -131,9 +132,7 @@ final class InputMaker {
     PlanFigures.Kind kind = figures.kinds().get(input.kind());
     PlanFigures.Family family = figures.families().get(approach.id());
     boolean takenOver =
-        family != null
-            && !family.buttonsSpeak().isEmpty()
-            && TAKEN_OVER.contains(input.kind());
+        family != null && !family.buttonsSpeak().isEmpty() && TAKEN_OVER.contains(input.kind());
     List<String> speaks =
         takenOver && family != null
             ? family.buttonsSpeak()

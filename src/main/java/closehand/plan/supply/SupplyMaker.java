@@ -16,7 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Function;
 
 /** Makes out what a player can reach and work from answers, approaches and firing rules. */
 public final class SupplyMaker {
@@ -134,12 +134,26 @@ public final class SupplyMaker {
             .map(e -> reach.of(approach, input, e))
             .flatMap(Optional::stream)
             .toList();
-    ToDoubleFunction<BodyPart> factor =
-        p -> factors.of(p.id(), uses, input.effort(), p.firm()).value();
-    double easiest = ways.stream().mapToDouble(factor).min().orElse(0);
-    boolean shared = input.kind().equals("button") && !inputs.isInCross(input);
+    if (ways.stream().anyMatch(p -> isOfHand(p.id()))) {
+      ways = ways.stream().filter(p -> !p.id().endsWith(".foot")).toList();
+    }
+    return easiest(input, ways, p -> factors.of(p.id(), uses, input.effort(), p.firm()), busy);
+  }
+
+  private static boolean isOfHand(String effector) {
+    return effector.endsWith(".hand") || effector.length() == "L.T".length();
+  }
+
+  private Optional<BodyPart> easiest(
+      Approach.Input input,
+      List<BodyPart> ways,
+      Function<BodyPart, Factors.Factor> factor,
+      Map<String, Integer> busy) {
+    double easiest = ways.stream().mapToDouble(p -> factor.apply(p).value()).min().orElse(0);
+    boolean fingers = ways.stream().anyMatch(p -> p.id().length() == "L.T".length());
+    boolean shared = fingers && input.kind().equals("button") && !inputs.isInCross(input);
     return ways.stream()
-        .filter(p -> factor.applyAsDouble(p) <= easiest * (shared ? ABOUT_AS_EASY : 1))
+        .filter(p -> factor.apply(p).value() <= easiest * (shared ? ABOUT_AS_EASY : 1))
         .min(Comparator.comparingInt(p -> shared ? busy.getOrDefault(p.id(), 0) : 0));
   }
 
@@ -157,10 +171,14 @@ public final class SupplyMaker {
     boolean software = approach.costClasses().contains("0");
     boolean switches = approach.family().equals("switch");
     String named =
-        approach.words().brief()
-            + (side.isEmpty() ? "" : side.equals("L") ? ", left" : ", right");
+        approach.words().brief() + (side.isEmpty() ? "" : side.equals("L") ? ", left" : ", right");
     return new SuppliedDevice(
-        id, approach.id(), named, burden.of(approach, behind.getOrDefault(approach.id(), 0)), software ? 0 : switches ? 1 : 2, hands,
+        id,
+        approach.id(),
+        named,
+        burden.of(approach, behind.getOrDefault(approach.id(), 0)),
+        software ? 0 : switches ? 1 : 2,
+        hands,
         digits);
   }
 
@@ -171,8 +189,7 @@ public final class SupplyMaker {
         approach.inputs().stream()
             .filter(i -> !i.does().contains(TEXT))
             .limit(PANEL_BUTTONS)
-            .forEach(
-                i -> inputs.add(approach, i, pointer.device(), pointer.effector()));
+            .forEach(i -> inputs.add(approach, i, pointer.device(), pointer.effector()));
         textBy.add(approach.id());
       }
     }

@@ -16,8 +16,8 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * Bands: rules whose ids differ only in their last letter, made out for the same side or digit, with
- * effects on the same things, that compare the same number.
+ * Bands: rules whose ids differ only in their last letter, made out for the same side or digit,
+ * with effects on the same things, that compare the same number.
  */
 final class BandProofs {
   private final Bank bank;

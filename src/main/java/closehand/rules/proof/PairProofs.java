@@ -6,7 +6,6 @@ import closehand.interview.Answers;
 import closehand.rules.Reading;
 import closehand.rules.Search;
 import closehand.rules.proof.Advisory.Kind;
-import closehand.rules.proof.Advisory.Proof;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -56,9 +55,7 @@ final class PairProofs {
       return;
     }
     boolean twin =
-        same
-            && other < firing
-            && !(rules.without(other, firing) instanceof Search.Found.Witness);
+        same && other < firing && !(rules.without(other, firing) instanceof Search.Found.Witness);
     if (!twin) {
       found.add(
           new Advisory(

@@ -88,11 +88,6 @@ final class QuestionProofs {
       List<Advisory> found) {
     found.add(
         new Advisory(
-            kind,
-            List.of(subject),
-            details,
-            Optional.empty(),
-            RuleProofs.proof(result),
-            where));
+            kind, List.of(subject), details, Optional.empty(), RuleProofs.proof(result), where));
   }
 }

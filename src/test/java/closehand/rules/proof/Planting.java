@@ -69,7 +69,8 @@ final class Planting {
       nothing(excluding.get(i * 2), "NOTHING" + i);
       unused(code);
       alike(choices.get(i));
-      terms.add(new Term.Derived("planted.nobody." + i, "", all(is(flag, true), is(flag, false)), HERE));
+      terms.add(
+          new Term.Derived("planted.nobody." + i, "", all(is(flag, true), is(flag, false)), HERE));
       expect(Advisory.Kind.NOBODY_FEEDS, "planted.nobody." + i);
       terms.add(new Term.Derived("planted.idle." + i, "", is(flag, true), HERE));
       expect(Advisory.Kind.UNUSED_TERM, "planted.idle." + i);
@@ -82,7 +83,8 @@ final class Planting {
   private List<Field> choices() {
     Set<Field> read = new LinkedHashSet<>();
     for (Rule rule : core.rules()) {
-      if (rule.when() instanceof Condition.Test test && test.value() instanceof Condition.Operand.Code) {
+      if (rule.when() instanceof Condition.Test test
+          && test.value() instanceof Condition.Operand.Code) {
         Field field = core.questionnaire().fieldsByFact().get(test.fact());
         boolean plain =
             field != null && field.type() instanceof FactType.OneOf one && !one.isScale();
@@ -92,7 +94,9 @@ final class Planting {
       }
     }
     for (Field field : core.questionnaire().fieldsByFact().values()) {
-      if (field.fact().startsWith("safe.") && field.type() instanceof FactType.OneOf one && !one.isScale()) {
+      if (field.fact().startsWith("safe.")
+          && field.type() instanceof FactType.OneOf one
+          && !one.isScale()) {
         read.add(field);
       }
     }
@@ -130,7 +134,8 @@ final class Planting {
   }
 
   private static Option option(String code, FactType type) {
-    return new Option(type.choices().get(0).system(), code, code, OptionalDouble.empty(), false, HERE);
+    return new Option(
+        type.choices().get(0).system(), code, code, OptionalDouble.empty(), false, HERE);
   }
 
   private void bands(String code, String number) {
@@ -152,9 +157,7 @@ final class Planting {
 
   private void unreachable(int i, String flag) {
     String fact = "planted.far." + i;
-    EnableWhen never =
-        new EnableWhen(
-            List.of(enabled(flag, true), enabled(flag, false)), true);
+    EnableWhen never = new EnableWhen(List.of(enabled(flag, true), enabled(flag, false)), true);
     ask(fact, new FactType.YesNo(), 0, List.of(never));
     rule("FAR" + i, is(fact, true), points("SET", 1));
     expect(Advisory.Kind.UNREACHABLE, fact);
@@ -279,7 +282,8 @@ final class Planting {
   }
 
   private static Condition is(String fact, boolean value) {
-    return new Condition.Test(fact, "is", new Condition.Operand.Flag(value, HERE), HERE, HERE, HERE);
+    return new Condition.Test(
+        fact, "is", new Condition.Operand.Flag(value, HERE), HERE, HERE, HERE);
   }
 
   private static Condition at(String fact, String operator, double value) {

@@ -1,0 +1,87 @@
+package closehand.cli;
+
+import closehand.interview.Interview;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
+
+/**
+ * Saves a case on a thread of its own, so that a face can repaint before the disk has answered.
+ *
+ * <p>What happened is taken in at once; the writing follows within moments, and several answers in
+ * quick succession are written together. Trouble with one save is told at the next, and when the
+ * case is closed the last of it has been written.
+ */
+final class SavingSoon implements Kept {
+  private final StoredCase kept;
+  private final AtomicBoolean waiting = new AtomicBoolean();
+  private final AtomicReference<Optional<IOException>> trouble =
+      new AtomicReference<>(Optional.empty());
+  private Optional<ExecutorService> writer = Optional.empty();
+
+  SavingSoon(StoredCase kept) {
+    this.kept = kept;
+  }
+
+  @Override
+  public String name() {
+    return kept.name();
+  }
+
+  @Override
+  public void save(Interview interview) throws IOException {
+    kept.takeIn(interview);
+    if (waiting.compareAndSet(/* expectedValue= */ false, /* newValue= */ true)) {
+      running().execute(this::write);
+    }
+    Optional<IOException> last = trouble.get();
+    if (last.isPresent()) {
+      throw last.get();
+    }
+  }
+
+  private ExecutorService running() {
+    ExecutorService running =
+        writer.orElseGet(() -> Executors.newSingleThreadExecutor(r -> new Thread(r, "save")));
+    writer = Optional.of(running);
+    return running;
+  }
+
+  private void write() {
+    waiting.set(false);
+    try {
+      kept.write();
+      trouble.set(Optional.empty());
+    } catch (IOException e) {
+      trouble.set(Optional.of(e));
+    }
+  }
+
+  /** Waits until nothing is left to write. */
+  void finish() {
+    writer.ifPresent(ExecutorService::shutdown);
+    boolean done = writer.isEmpty();
+    while (!done) {
+      try {
+        done = writer.get().awaitTermination(1, java.util.concurrent.TimeUnit.HOURS);
+      } catch (InterruptedException e) {
+        Thread.currentThread().interrupt();
+        done = true;
+      }
+    }
+    writer = Optional.empty();
+  }
+
+  @Override
+  public String trouble(IOException e) {
+    return kept.trouble(e);
+  }
+
+  @Override
+  public void delete() throws IOException {
+    kept.delete();
+  }
+}

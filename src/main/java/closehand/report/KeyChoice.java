@@ -1,0 +1,46 @@
+package closehand.report;
+
+import closehand.plan.ControlPlan;
+import closehand.plan.ControlPlan.Assignment;
+import closehand.plan.ControlPlan.Mode;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Which key or button each input of a plan should send. What has a usage of its own keeps it; a
+ * switch or a phrase gets a function key that nothing else in the plan sends.
+ */
+final class KeyChoice {
+  private static final Set<String> NEEDS_A_KEY = Set.of("switch", "phrase", "sound", "panelButton");
+
+  private final Map<String, String> chosen = new HashMap<>();
+
+  KeyChoice(ControlPlan plan) {
+    Set<String> taken = new HashSet<>();
+    plan.assignments().forEach(a -> taken.add(a.usage()));
+    Deque<String> spare = new ArrayDeque<>(UsageNames.spareKeys());
+    spare.removeAll(taken);
+    for (Assignment one : plan.assignments()) {
+      boolean direction = one.input().contains(".");
+      if ((NEEDS_A_KEY.contains(one.inputKind()) || direction)
+          && one.usage().isEmpty()
+          && one.mode() != Mode.AXIS
+          && !spare.isEmpty()) {
+        chosen.put(one.id(), spare.removeFirst());
+      }
+    }
+  }
+
+  /** The name and the usage in brackets; "as it is" where nothing has to be assigned. */
+  String of(Assignment assignment) {
+    String usage =
+        assignment.usage().isEmpty()
+            ? chosen.getOrDefault(assignment.id(), "")
+            : assignment.usage();
+    return usage.isEmpty() ? "as it is" : UsageNames.of(usage) + " (" + usage + ")";
+  }
+}

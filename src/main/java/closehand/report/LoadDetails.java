@@ -1,0 +1,93 @@
+package closehand.report;
+
+import closehand.bank.Bank;
+import closehand.bank.Effectors;
+import closehand.interview.Wording;
+import closehand.strain.DayLoad;
+import closehand.strain.EffectorReading;
+import closehand.strain.Flag;
+import closehand.strain.HandReading;
+import closehand.strain.Load;
+import closehand.strain.LoadWords;
+import closehand.strain.Method;
+import closehand.strain.PlanLoad;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** What plans ask of the body, for the clinician: every method with its limits and its source. */
+final class LoadDetails {
+  private static final double HUNDRED = 100;
+
+  private final Set<Method> methods = new LinkedHashSet<>();
+  private final Set<Flag> notes = new LinkedHashSet<>();
+  private final List<Piece> pieces = new ArrayList<>();
+
+  private LoadDetails() {}
+
+  /** All games, then the day, then what the figures are not, then the sources. */
+  static List<Piece> of(Bank bank, DayLoad day) {
+    LoadDetails details = new LoadDetails();
+    day.games().forEach(g -> details.game(bank, g));
+    details.pieces.addAll(LoadLines.together(day));
+    details.pieces.add(new Heading("What to know beside the figures"));
+    details.notes.stream()
+        .filter(f -> f != Flag.EFFORT_NOT_RATED)
+        .forEach(f -> details.pieces.add(Paragraph.item(LoadWords.flag(f))));
+    details.pieces.addAll(LoadLines.standing(day.games()));
+    details.pieces.add(new Heading("Methods"));
+    details.methods.forEach(m -> details.pieces.add(Paragraph.item(LoadWords.source(m))));
+    return details.pieces;
+  }
+
+  private void game(Bank bank, PlanLoad load) {
+    double hours = Math.round(HUNDRED * load.time().hoursPerDay()) / HUNDRED;
+    pieces.add(new Heading("Load of the plan: " + load.title()));
+    pieces.add(
+        Paragraph.of(
+            "For "
+                + Wording.number(hours)
+                + (hours == 1 ? " hour" : " hours")
+                + " a day on "
+                + Phrases.count(load.time().daysPerWeek(), "day")
+                + " a week."));
+    methods.add(Method.LOAD_LIGHT);
+    for (EffectorReading part : load.effectors()) {
+      pieces.add(new LoadBar(part));
+    }
+    for (EffectorReading part : load.effectors()) {
+      String who = Phrases.upper(Effectors.words(part.effector()));
+      add(who, part.index());
+      add(who, part.hold());
+    }
+    for (HandReading hand : load.hands()) {
+      String who = Phrases.upper(hand.hand().words());
+      add(who, hand.composite());
+      hand.activity().forEach(a -> add(who, a));
+    }
+    LoadLines.heaviest(load).ifPresent(s -> pieces.add(Paragraph.item(s)));
+    pieces.addAll(LoadLines.cautions(bank, load));
+    notes.addAll(load.flags());
+  }
+
+  private void add(String who, Load load) {
+    figure(load).ifPresent(f -> pieces.add(Paragraph.item(who + ": " + f)));
+  }
+
+  /** A method's figure; nothing where the part has no use for the method. */
+  private Optional<String> figure(Load load) {
+    if (load.flags().contains(Flag.NOT_A_HAND) || load.flags().contains(Flag.NOTHING_TO_DO)) {
+      return Optional.empty();
+    }
+    methods.add(load.method());
+    StringBuilder text = new StringBuilder(load.method().title()).append(": ");
+    text.append(LoadLines.said(load));
+    if (load instanceof Load.Figure figure) {
+      text.append("; mostly ").append(LoadLines.drivers(figure));
+      notes.addAll(figure.flags());
+    }
+    return Optional.of(text.append('.').toString());
+  }
+}
