@@ -3,7 +3,6 @@ package closehand.screen;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import closehand.interview.Answers;
-import closehand.rules.Standing;
 import closehand.screen.frame.ScreenSize;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -15,15 +14,15 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Holds the files that {@code src/test/e2e/run} types at a real terminal: the digits of a whole
- * interview, and the approaches its answers point to.
+ * Holds the file that {@code src/test/e2e/run} types at a real terminal: the digits of a whole
+ * interview.
  */
 class TypedInterviewTest {
   private static final Path FOLDER = Path.of("src", "test", "e2e");
   private static final int DIGITS_A_LINE = 60;
 
   @ParameterizedTest
-  @CsvSource({"0,80,24", "7,40,12"})
+  @CsvSource({"0,80,24", "0,40,12"})
   void theDigitsToTypeAreThoseTheScreensAskFor(int number, int columns, int rows)
       throws IOException {
     Answers wanted = CoreDesk.goldCase(number);
@@ -35,7 +34,6 @@ class TypedInterviewTest {
     player.answer(wanted);
 
     hold("case-" + number + ".digits", lines(player.typed()));
-    hold("case-" + number + ".approaches", approaches(wanted));
   }
 
   private static List<String> lines(String digits) {
@@ -44,14 +42,6 @@ class TypedInterviewTest {
       lines.add(digits.substring(from, Math.min(digits.length(), from + DIGITS_A_LINE)));
     }
     return lines;
-  }
-
-  private static List<String> approaches(Answers answers) {
-    List<String> approaches = new ArrayList<>();
-    for (Standing standing : CoreDesk.RULES.advise(answers).suggestions()) {
-      approaches.add(standing.approach().id());
-    }
-    return approaches;
   }
 
   private static void hold(String name, List<String> lines) throws IOException {
