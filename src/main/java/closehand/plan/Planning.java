@@ -113,6 +113,13 @@ public final class Planning {
         .toList();
   }
 
+  /** Points of the rules for each suggested approach of this game, by id. */
+  public Map<String, Integer> points(int slot) {
+    Map<String, Integer> points = new TreeMap<>();
+    advice(slot).suggestions().forEach(s -> points.put(s.approach().id(), s.points()));
+    return points;
+  }
+
   /** What the player can work in this game with these approaches. */
   public Supply supply(int slot, PlanAsk ask) {
     List<String> wanted = ask.approaches().orElseGet(() -> suggested(slot));

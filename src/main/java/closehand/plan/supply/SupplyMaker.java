@@ -137,6 +137,10 @@ public final class SupplyMaker {
     if (ways.stream().anyMatch(p -> isOfHand(p.id()))) {
       ways = ways.stream().filter(p -> !p.id().endsWith(".foot")).toList();
     }
+    if (approach.family().equals("joystick") && !busy.isEmpty()) {
+      // Whoever moves a joystick also presses it.
+      ways = ways.stream().filter(p -> busy.containsKey(p.id())).toList();
+    }
     return easiest(input, ways, p -> factors.of(p.id(), uses, input.effort(), p.firm()), busy);
   }
 
