@@ -135,7 +135,13 @@ public final class Planning {
         new KnownFacts(bank.questionnaire(), answers),
         approaches,
         advice(slot).findings(),
+        leadingPoints(slot),
         ask.mostParts());
+  }
+
+  private int leadingPoints(int slot) {
+    Map<String, Integer> points = points(slot);
+    return suggested(slot).stream().mapToInt(a -> points.getOrDefault(a, 0)).max().orElse(0);
   }
 
   /** Plans for all games, each keeping to the habits of those before it, by slot. */
