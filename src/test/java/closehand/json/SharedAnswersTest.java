@@ -64,9 +64,7 @@ class SharedAnswersTest {
     java.util.Map<String, Answers.Recorded> some = new java.util.LinkedHashMap<>(answers.byFact());
     some.entrySet()
         .removeIf(
-            e ->
-                !ResponseWriter.holds(
-                    CORE.fieldsByFact().get(e.getKey()), e.getValue().answer()));
+            e -> !ResponseWriter.holds(CORE.fieldsByFact().get(e.getKey()), e.getValue().answer()));
     return some;
   }
 
@@ -111,8 +109,7 @@ class SharedAnswersTest {
         Answers.NONE.with(
             Sharing.FACT,
             new Answers.Recorded(
-                new Answer.Given(new Value.Codes(List.of("clinician"))),
-                Provenance.PLAYER_TOLD));
+                new Answer.Given(new Value.Codes(List.of("clinician"))), Provenance.PLAYER_TOLD));
     assertTrue(Sharing.CLINICIAN.agreed(toClinician));
     assertFalse(Sharing.TEAM.agreed(toClinician));
     assertTrue(Sharing.PLAYER.agreed(Answers.NONE));
