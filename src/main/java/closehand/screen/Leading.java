@@ -37,8 +37,7 @@ final class Leading {
     String said = sentence + passedOver(talk.interview()) + " " + course.why();
     next = next.saying(Said.that(said.strip()));
     next = course.enough().isEmpty() ? next : next.pushing(ReadingScreen.enough(course.enough()));
-    return new ScreenModel.Step(
-        announced(next), List.of(new Effect.Keep(talk.interview())));
+    return new ScreenModel.Step(announced(next), List.of(new Effect.Keep(talk.interview())));
   }
 
   private static boolean changesQuestion(Message message) {
