@@ -18,15 +18,14 @@ final class Leading {
   /** A new interview, or one opened again, with sentences to be read first. */
   static ScreenModel begin(ScreenModel model, Talk talk, List<String> sentences) {
     ScreenModel next = announced(based(model.with(talk)).saying(Said.NOTHING));
-    return sentences.isEmpty()
-        ? next
-        : next.pushing(ReadingScreen.lines("Before we begin", sentences));
+    return sentences.isEmpty() ? next : next.pushing(ReadingScreen.first(sentences));
   }
 
   /** Sends a message; a refusal is said beside the question, and nothing else changes. */
   static ScreenModel.Step send(ScreenModel model, Message message, String sentence) {
     Talk before = model.talk().orElseThrow();
-    Talk talk = before.after(message);
+    Steering.Course course = Steering.after(before.after(message), message);
+    Talk talk = course.talk();
     Optional<String> refusal = talk.interview().refusal();
     if (refusal.isPresent()) {
       ScreenModel same = model.top().screen() instanceof TextScreen ? model : toBase(model);
@@ -35,9 +34,10 @@ final class Leading {
     boolean here =
         !changesQuestion(message) && talk.interview().at().equals(before.interview().at());
     ScreenModel next = here ? toBase(model.with(talk)) : based(model.with(talk));
-    return new ScreenModel.Step(
-        announced(next.saying(Said.that(sentence + passedOver(talk.interview())))),
-        List.of(new Effect.Keep(talk.interview())));
+    String said = sentence + passedOver(talk.interview()) + " " + course.why();
+    next = next.saying(Said.that(said.strip()));
+    next = course.enough().isEmpty() ? next : next.pushing(ReadingScreen.enough(course.enough()));
+    return new ScreenModel.Step(announced(next), List.of(new Effect.Keep(talk.interview())));
   }
 
   private static boolean changesQuestion(Message message) {
@@ -73,7 +73,9 @@ final class Leading {
             .current()
             .<Screen>map(prompt -> QuestionScreen.of(talk, prompt))
             .orElseGet(() -> Menu.of(Menu.Kind.FINISHED));
-    return model.piled(List.of(model.fresh(base)));
+    ScreenModel next = model.piled(List.of(model.fresh(base)));
+    boolean readBefore = base instanceof QuestionScreen q && !q.prompt().firstOfQuestion();
+    return readBefore ? next.at(Pressing.layout(next).revealed(next.top().spot())) : next;
   }
 
   /** With the notices that are due on top, the strongest in sight. */
