@@ -85,7 +85,8 @@ class RequirementsTest {
             return true;
           }
           if (offer.digit() >= 0
-              && (offer.act() instanceof Act.Show || offer.act() instanceof Act.Swap
+              && (offer.act() instanceof Act.Show
+                  || offer.act() instanceof Act.Swap
                   || offer.act() instanceof Act.Do)) {
             next.add(model.after(Key.of((char) ('0' + offer.digit()))).model());
           }
@@ -281,11 +282,9 @@ class RequirementsTest {
   void aGridIsFilledWithTheKeyboardAloneInAnyOrder() {
     ScreenModel model = at("0 digit.L.press.M", "");
     ScreenModel left = Scenes.step(model, Key.Named.LEFT);
-    assertEquals(
-        Optional.of("digit.L.press.I"), left.talk().orElseThrow().interview().at());
+    assertEquals(Optional.of("digit.L.press.I"), left.talk().orElseThrow().interview().at());
     ScreenModel right = Scenes.step(Scenes.step(left, Key.Named.RIGHT), Key.Named.RIGHT);
-    assertEquals(
-        Optional.of("digit.L.press.R"), right.talk().orElseThrow().interview().at());
+    assertEquals(Optional.of("digit.L.press.R"), right.talk().orElseThrow().interview().at());
     ScreenModel given = Scenes.step(right, Key.of('1'));
     assertEquals(Optional.of(new Value.Code("0")), answers(given).value("digit.L.press.R"));
   }

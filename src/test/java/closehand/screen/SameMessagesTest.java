@@ -27,8 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class SameMessagesTest {
   /** Sent by the program itself: a case is opened, tasks are held, the briefest route goes on. */
   private static final Set<Class<?>> NOT_TYPED =
-      Set.of(
-          Message.Hold.class, Message.Resume.class, Message.Review.class, Message.Steer.class);
+      Set.of(Message.Hold.class, Message.Resume.class, Message.Review.class, Message.Steer.class);
 
   /**
    * A message and its ways in.
@@ -147,9 +146,7 @@ class SameMessagesTest {
 
     @Override
     public Optional<String> ask(String prompt) {
-      return prompt.startsWith("Press Enter")
-          ? Optional.of("")
-          : Optional.ofNullable(lines.poll());
+      return prompt.startsWith("Press Enter") ? Optional.of("") : Optional.ofNullable(lines.poll());
     }
 
     @Override
