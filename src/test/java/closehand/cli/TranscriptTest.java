@@ -14,15 +14,26 @@ import closehand.screen.ScreenFace;
 import closehand.screen.Settings;
 import closehand.screen.frame.Key;
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** A22: the transcript of the full screen is what the line face says. */
 class TranscriptTest {
+  @TempDir private Path folder = Path.of(".");
+
   private static final String TODAY = "2026-11-25";
 
   @Test
@@ -46,6 +57,31 @@ class TranscriptTest {
     }
     "06".chars().forEach(key -> face.press(Key.of((char) key)));
     assertEquals(String.join("\n", line.said), String.join("\n", transcript.said));
+  }
+
+  @Test
+  void theFileHoldsEveryLineAtOnceAndKeepsWhatItHeld() throws IOException {
+    Pages pages = new Pages(BankSource.load(Optional.empty()).bank().orElseThrow());
+    Path file = folder.resolve("follow.txt");
+    Desk desk = new CaseDesk(pages, new Nowhere(), Glyphs.UNICODE, TODAY);
+    for (int sitting = 1; sitting <= 2; sitting++) {
+      Surroundings here =
+          new Surroundings(
+              InputStream.nullInputStream(),
+              System.out,
+              System.out,
+              Map.of("COLUMNS", "72"),
+              Clock.fixed(Instant.parse("2026-11-25T09:00:00Z"), ZoneOffset.UTC),
+              false,
+              StandardCharsets.UTF_8);
+      new ScreenFace(new NoBook(), Glyphs.UNICODE, Settings.USUAL)
+          .followedBy(Transcript.in(file, here, Glyphs.UNICODE))
+          .with(
+              new CaseBook.Opened(
+                  Optional.of(new CaseBook.Holding(desk, begun(pages.bank()))), List.of()));
+      String text = Files.readString(file);
+      assertEquals(sitting + 1, text.split("Are you happy to start", -1).length, text);
+    }
   }
 
   private static Interview begun(Bank bank) {
