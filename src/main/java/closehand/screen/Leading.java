@@ -24,7 +24,8 @@ final class Leading {
   /** Sends a message; a refusal is said beside the question, and nothing else changes. */
   static ScreenModel.Step send(ScreenModel model, Message message, String sentence) {
     Talk before = model.talk().orElseThrow();
-    Talk talk = before.after(message);
+    Steering.Course course = Steering.after(before.after(message), message);
+    Talk talk = course.talk();
     Optional<String> refusal = talk.interview().refusal();
     if (refusal.isPresent()) {
       ScreenModel same = model.top().screen() instanceof TextScreen ? model : toBase(model);
@@ -33,9 +34,10 @@ final class Leading {
     boolean here =
         !changesQuestion(message) && talk.interview().at().equals(before.interview().at());
     ScreenModel next = here ? toBase(model.with(talk)) : based(model.with(talk));
-    return new ScreenModel.Step(
-        announced(next.saying(Said.that(sentence + passedOver(talk.interview())))),
-        List.of(new Effect.Keep(talk.interview())));
+    String said = sentence + passedOver(talk.interview()) + " " + course.why();
+    next = next.saying(Said.that(said.strip()));
+    next = course.enough().isEmpty() ? next : next.pushing(ReadingScreen.enough(course.enough()));
+    return new ScreenModel.Step(announced(next), List.of(new Effect.Keep(talk.interview())));
   }
 
   private static boolean changesQuestion(Message message) {

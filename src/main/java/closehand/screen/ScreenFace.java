@@ -5,6 +5,7 @@ import closehand.interview.Provenance;
 import closehand.report.Desk;
 import closehand.report.Glyphs;
 import closehand.screen.frame.Frame;
+import closehand.screen.frame.Guards;
 import closehand.screen.frame.Key;
 import closehand.screen.frame.ScreenSize;
 import closehand.screen.frame.Showing;
@@ -83,6 +84,11 @@ public final class ScreenFace implements Showing {
   @Override
   public boolean over() {
     return ending.isPresent();
+  }
+
+  @Override
+  public Guards guards() {
+    return new Guards(settings().holdMillis(), settings().bounceMillis());
   }
 
   @Override

@@ -91,7 +91,8 @@ class SealedCaseTest {
 
   @Test
   void aCaseInTheClearIsSealedLaterWithEverythingBesideIt() throws IOException {
-    World.run("1\n1\ny\ny\n1\n3\n1\n=wave the flamingo\n", "interview", "--home", folder.toString());
+    World.run(
+        "1\n1\ny\ny\n1\n3\n1\n=wave the flamingo\n", "interview", "--home", folder.toString());
     String name = name();
     Files.writeString(folder.resolve(name + ".before"), "{ \"flamingo\" : 1 }");
     World world =
