@@ -88,6 +88,9 @@ final class PlanOptions extends Subcommand {
       description = "Each suggested control alone, and what each adds to the best plan.")
   private boolean compare;
 
+  @Option(names = "--keep", description = "Keep this plan in the case, as it is given now.")
+  private boolean keep;
+
   @Option(names = "--json", description = "One JSON object for other programs.")
   private boolean json;
 
@@ -118,6 +121,7 @@ final class PlanOptions extends Subcommand {
             accepts,
             load,
             compare,
+            keep,
             json);
     return new PlanCommand(surroundings, bank, source, wanted).run();
   }
