@@ -6,9 +6,11 @@ import closehand.bank.Where;
 import closehand.json.CaseDocument;
 import closehand.json.CaseReader;
 import closehand.json.CaseWriter;
+import closehand.json.JsonReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -117,6 +119,10 @@ public final class CaseStore {
     String name = document.saved().name();
     Path target = key.isPresent() ? sealedPath(name) : path(name);
     byte[] clear = CaseWriter.write(document, questionnaire).getBytes(StandardCharsets.UTF_8);
+    if (clear.length > JsonReader.MAXIMUM_BYTES) {
+      // A file that could not be opened again would be worse than the one before.
+      throw new FileSystemException(target.toString(), null, "the case is too large");
+    }
     disk.createFolder(folder);
     replacement(name)
         .put(key.map(k -> Seal.seal(clear, k)).orElse(clear), target, Optional.of(previous(name)));

@@ -1,7 +1,6 @@
 package closehand.screen;
 
 import closehand.interview.Answer;
-import closehand.interview.Interview;
 import closehand.interview.Message;
 
 /** What each command does. */
@@ -10,7 +9,7 @@ final class Commanding {
 
   static ScreenModel.Step on(ScreenModel model, Command command) {
     return switch (command) {
-      case HELP -> show(model, ReadingScreen.of(ReadingScreen.Kind.HELP));
+      case HELP -> show(model, ReadingScreen.help());
       case SETTINGS -> show(model, Menu.of(Menu.Kind.SETTINGS));
       case SHARED -> shared(model);
       case LEAVE -> show(model, Menu.of(Menu.Kind.LEAVE));
@@ -19,7 +18,7 @@ final class Commanding {
   }
 
   private static ScreenModel.Step inTalk(ScreenModel model, Command command) {
-    Interview interview = model.talk().orElseThrow().interview();
+    Talk talk = model.talk().orElseThrow();
     return switch (command) {
       case UNKNOWN -> absent(model, Answer.Reason.UNKNOWN, 0);
       case DECLINE -> absent(model, Answer.Reason.DECLINED, 1);
@@ -27,12 +26,12 @@ final class Commanding {
       case LATER -> absent(model, Answer.Reason.LATER, 3);
       case BACK -> Acting.on(model, new Act.Send(new Message.Back()));
       case UNDO -> Acting.on(model, new Act.Undo());
-      case OVERVIEW, JUMP -> show(model, OverviewScreen.at(interview));
+      case OVERVIEW, JUMP -> show(model, OverviewScreen.at(talk.interview()));
       case NOTE -> show(model, TextScreen.note());
       case WHO -> show(model, Menu.of(Menu.Kind.WHO_ANSWERS));
-      case SO_FAR -> show(model, ReadingScreen.of(ReadingScreen.Kind.SO_FAR));
-      case EXPLAIN -> show(model, new ExplainScreen(0));
-      case PAGE -> show(model, ReadingScreen.of(ReadingScreen.Kind.PAGE));
+      case SO_FAR -> show(model, ReadingScreen.soFar(talk));
+      case EXPLAIN -> show(model, ExplainScreen.of(talk));
+      case PAGE -> show(model, ReadingScreen.page(talk));
       case LOWER -> show(model, Menu.of(Menu.Kind.LOWER));
       case ASKER -> show(model, Menu.of(Menu.Kind.CONDUCT));
       default -> show(model, Menu.of(Menu.Kind.STOP));

@@ -8,8 +8,12 @@ public sealed interface Effect {
   /** Keep the interview as it stands. */
   record Keep(Interview interview) implements Effect {}
 
-  /** Begin a new interview. */
-  record Begin(Provenance.By asker, Interview.Route route) implements Effect {}
+  /**
+   * Begin a new interview.
+   *
+   * @param sealed whether its case opens with a passphrase only, which is drawn now
+   */
+  record Begin(Provenance.By asker, Interview.Route route, boolean sealed) implements Effect {}
 
   /** Open a saved case. */
   record Open(String name) implements Effect {}

@@ -18,9 +18,7 @@ final class Leading {
   /** A new interview, or one opened again, with sentences to be read first. */
   static ScreenModel begin(ScreenModel model, Talk talk, List<String> sentences) {
     ScreenModel next = announced(based(model.with(talk)).saying(Said.NOTHING));
-    return sentences.isEmpty()
-        ? next
-        : next.pushing(ReadingScreen.lines("Before we begin", sentences));
+    return sentences.isEmpty() ? next : next.pushing(ReadingScreen.first(sentences));
   }
 
   /** Sends a message; a refusal is said beside the question, and nothing else changes. */
@@ -73,7 +71,9 @@ final class Leading {
             .current()
             .<Screen>map(prompt -> QuestionScreen.of(talk, prompt))
             .orElseGet(() -> Menu.of(Menu.Kind.FINISHED));
-    return model.piled(List.of(model.fresh(base)));
+    ScreenModel next = model.piled(List.of(model.fresh(base)));
+    boolean readBefore = base instanceof QuestionScreen q && !q.prompt().firstOfQuestion();
+    return readBefore ? next.at(Pressing.layout(next).revealed(next.top().spot())) : next;
   }
 
   /** With the notices that are due on top, the strongest in sight. */

@@ -45,7 +45,7 @@ public final class Asking {
 
   /** The proposal for an interview as it stands; the same for the same answers and bank. */
   public static Proposal next(RuleBook book, Interview interview) {
-    return next(book, interview, Fingerprint.of(book.bank(), interview.answers()));
+    return next(book, interview, Fingerprint.of(interview.answers()));
   }
 
   /** The same with a seed of the caller's for what is drawn by chance. */

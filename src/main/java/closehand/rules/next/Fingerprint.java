@@ -1,18 +1,17 @@
 package closehand.rules.next;
 
-import closehand.bank.Bank;
 import closehand.interview.Answer;
 import closehand.interview.Answers;
 import closehand.interview.Value;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** A number over a bank and answers: the same for the same, on every machine. */
+/** A number over answers: the same for the same, on every machine. */
 final class Fingerprint {
   private Fingerprint() {}
 
-  static long of(Bank bank, Answers answers) {
-    StringBuilder text = new StringBuilder(bank.fingerprint());
+  static long of(Answers answers) {
+    StringBuilder text = new StringBuilder();
     for (Map.Entry<String, Answers.Recorded> entry : new TreeMap<>(answers.byFact()).entrySet()) {
       text.append('\n').append(entry.getKey()).append('=').append(words(entry.getValue().answer()));
     }
