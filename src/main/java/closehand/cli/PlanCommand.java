@@ -129,8 +129,7 @@ final class PlanCommand {
     return all.stream().allMatch(ControlPlan::proven) ? ExitCode.DONE : ExitCode.UNFINISHED;
   }
 
-  private static String json(
-      PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {
+  private static String json(PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {
     List<Planned> all = List.copyOf(plans.values());
     return PlanWriter.write(
         all.stream().map(Planned::plan).toList(),

@@ -20,8 +20,7 @@ final class LoadWriter {
 
   private LoadWriter() {}
 
-  static void write(JsonGenerator out, PlanLoad load, List<Accepted> accepted)
-      throws IOException {
+  static void write(JsonGenerator out, PlanLoad load, List<Accepted> accepted) throws IOException {
     out.writeObjectFieldStart("load");
     out.writeArrayFieldStart("hands");
     for (HandReading hand : load.hands()) {

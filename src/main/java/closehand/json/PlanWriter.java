@@ -14,8 +14,8 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Writes control plans as one JSON object for other programs. The members {@code plans}, and in each
- * {@code game}, {@code approaches}, {@code cost}, {@code bound}, {@code proven}, {@code
+ * Writes control plans as one JSON object for other programs. The members {@code plans}, and in
+ * each {@code game}, {@code approaches}, {@code cost}, {@code bound}, {@code proven}, {@code
  * assignments}, {@code leftOut}, {@code effectors} and {@code settings} are fixed; others may be
  * added.
  */
