@@ -18,6 +18,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
 
   enum Kind {
     FIRST,
+    ENOUGH,
     LINES,
     HELP,
     SO_FAR,
@@ -40,6 +41,11 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     return new ReadingScreen(Kind.FIRST, "Before we begin", lines);
   }
 
+  /** What is read when enough is known on the briefest route. */
+  static ReadingScreen enough(List<String> lines) {
+    return new ReadingScreen(Kind.ENOUGH, "Enough is known", lines);
+  }
+
   @Override
   public Shown shown(ScreenModel model) {
     return switch (kind) {
@@ -47,6 +53,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
       case SO_FAR -> soFar(model.settings().shared());
       case PAGE -> page(model);
       case FIRST -> first();
+      case ENOUGH -> enough();
       case LINES -> closing(text(new Shown.Builder(heading), lines));
     };
   }
@@ -67,6 +74,12 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   static ReadingScreen page(Talk talk) {
     return new ReadingScreen(
         Kind.PAGE, "The page as it stands", talk.advisor().page(talk.interview()));
+  }
+
+  private Shown enough() {
+    Shown.Builder screen = text(new Shown.Builder(heading), lines).gap();
+    screen.offer(1, "End here, with the page", new Act.Swap(Menu.of(Menu.Kind.FINISHED)));
+    return screen.offer(2, "Go on with the short interview", new Act.GoOn()).build();
   }
 
   private Shown soFar(boolean shared) {
