@@ -138,11 +138,8 @@ final class PlanCommand {
     }
     if (wanted.compare()) {
       List<Mixes.Comparison> games =
-          slots(planning).stream()
-              .map(s -> Mixes.of(planning, s, ask.get(), () -> ROUGH))
-              .toList();
-      print(
-          wanted.json() ? MixWriter.write(games) : MixLines.of(input, games, glyphs()));
+          slots(planning).stream().map(s -> Mixes.of(planning, s, ask.get(), () -> ROUGH)).toList();
+      print(wanted.json() ? MixWriter.write(games) : MixLines.of(input, games, glyphs()));
       return ExitCode.DONE;
     }
     Map<Integer, Planned> plans = plans(planning, ask.get());

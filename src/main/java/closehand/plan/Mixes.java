@@ -34,8 +34,7 @@ public final class Mixes {
    * @param musts actions the game needs
    * @param cost points a minute
    */
-  public record Mix(
-      List<String> approaches, int points, int mustsPlaced, int musts, long cost) {
+  public record Mix(List<String> approaches, int points, int mustsPlaced, int musts, long cost) {
     public Mix {
       approaches = List.copyOf(approaches);
     }
@@ -83,8 +82,7 @@ public final class Mixes {
   }
 
   /** Compares the approaches suggested for the game in this slot. */
-  public static Comparison of(
-      Planning planning, int slot, PlanAsk ask, Supplier<Budget> budget) {
+  public static Comparison of(Planning planning, int slot, PlanAsk ask, Supplier<Budget> budget) {
     Map<String, Integer> points = planning.points(slot);
     List<String> suggested = ask.approaches().orElseGet(() -> planning.suggested(slot));
     Planned best = planning.plan(slot, ask, budget.get());
@@ -131,7 +129,8 @@ public final class Mixes {
     Set<String> moved = new LinkedHashSet<>();
     for (Assignment one : with.plan().assignments()) {
       String effector = before.get(one.id());
-      // An action that moves in another way without it, by directions say, has a place all the same.
+      // An action that moves in another way without it, by directions say, has a place all the
+      // same.
       if (!placedBefore.contains(one.action())) {
         broughtIn.add(one.name());
       } else if (effector == null) {

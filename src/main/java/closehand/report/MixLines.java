@@ -77,8 +77,7 @@ public final class MixLines {
   /** Left-out actions count for so much that a share of the points tells nothing beside them. */
   private static String saved(Mixes.Added added) {
     long saved = added.costWithout() - added.costWith();
-    long percent =
-        added.costWithout() == 0 ? 0 : Math.round(PERCENT * saved / added.costWithout());
+    long percent = added.costWithout() == 0 ? 0 : Math.round(PERCENT * saved / added.costWithout());
     return percent > 0
         ? "the plan asks for " + percent + " % fewer points with it"
         : "the plan asks for about as many points without it";
@@ -90,9 +89,7 @@ public final class MixLines {
             .map(n -> "\"" + n + "\"")
             .toList();
     int more = names.size() - first.size();
-    return more > 0
-        ? String.join(", ", first) + " and " + more + " more"
-        : Phrases.and(first);
+    return more > 0 ? String.join(", ", first) + " and " + more + " more" : Phrases.and(first);
   }
 
   private static String names(Bank bank, List<String> approaches) {

@@ -104,30 +104,31 @@ class GoldHintsTest {
     if (!others.contains(hint.approach())) {
       others.add(hint.approach());
     }
-    PlanAsk around =
-        new PlanAsk(Optional.of(others), OptionalInt.empty(), List.of());
+    PlanAsk around = new PlanAsk(Optional.of(others), OptionalInt.empty(), List.of());
     return planning.plan(hint.slot(), around, QUICK).plan().cost() >= plan.plan().bound();
   }
 
   private static boolean fits(String effector, String pattern) {
-    return pattern.equals("*")
-        || effector.matches(pattern.replace(".", "\\.").replace("*", ".*"));
+    return pattern.equals("*") || effector.matches(pattern.replace(".", "\\.").replace("*", ".*"));
   }
 
   @Test
   void whatMustNotBeIsNowhere() {
-    for (Planned planned : Player.gold("GC8").planning().session(PlanAsk.USUAL, () -> QUICK).values()) {
+    for (Planned planned :
+        Player.gold("GC8").planning().session(PlanAsk.USUAL, () -> QUICK).values()) {
       for (Assignment one : planned.plan().assignments()) {
         assertTrue(!one.effector().equals("R.T"), "the right thumb rests: " + one.id());
       }
     }
-    for (Planned planned : Player.gold("GC5").planning().session(PlanAsk.USUAL, () -> QUICK).values()) {
+    for (Planned planned :
+        Player.gold("GC5").planning().session(PlanAsk.USUAL, () -> QUICK).values()) {
       for (Assignment one : planned.plan().assignments()) {
         assertTrue(!one.effector().equals("R.I"), "the hot joint rests: " + one.id());
         assertTrue(!one.effector().equals("head"), "the neck is not cleared: " + one.id());
       }
     }
-    for (Planned planned : Player.gold("GC1").planning().session(PlanAsk.USUAL, () -> QUICK).values()) {
+    for (Planned planned :
+        Player.gold("GC1").planning().session(PlanAsk.USUAL, () -> QUICK).values()) {
       for (Assignment one : planned.plan().assignments()) {
         boolean rightDigit = one.effector().startsWith("R.") && one.effector().length() == 3;
         assertEquals(false, rightDigit, one.id());

@@ -20,6 +20,7 @@ final class InputMaker {
   private static final Set<String> TAKEN_OVER =
       Set.of("button", "axis1", "axis2", "trigger", "panelButton");
   private static final List<String> DIRECTIONS = List.of("up", "left", "down", "right");
+
   /** A switch under a helping hand: never for what must come at once. */
   private static final String CALM_ONLY = "calmOnly";
 
