@@ -39,7 +39,8 @@ final class Transcript implements Follower {
   static Transcript in(Path file, Surroundings surroundings, Glyphs glyphs) throws IOException {
     if (!Files.exists(file)) {
       boolean owners = file.getFileSystem().supportedFileAttributeViews().contains("posix");
-      Files.createFile(file, owners ? new FileAttribute<?>[] {OWNER_ONLY} : new FileAttribute<?>[0]);
+      Files.createFile(
+          file, owners ? new FileAttribute<?>[] {OWNER_ONLY} : new FileAttribute<?>[0]);
     }
     PrintStream printer =
         new PrintStream(

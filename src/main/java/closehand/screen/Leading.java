@@ -26,8 +26,7 @@ final class Leading {
     Talk before = model.talk().orElseThrow();
     Steering.Course course = Steering.after(before.after(message), message);
     Talk talk = course.talk();
-    Effect sent =
-        new Effect.Sent(message, before.interview(), talk.interview(), course.lines());
+    Effect sent = new Effect.Sent(message, before.interview(), talk.interview(), course.lines());
     Optional<String> refusal = talk.interview().refusal();
     if (refusal.isPresent()) {
       ScreenModel same = model.top().screen() instanceof TextScreen ? model : toBase(model);
@@ -40,8 +39,7 @@ final class Leading {
     String said = sentence + passedOver(talk.interview()) + " " + String.join(" ", course.lines());
     next = next.saying(Said.that(said.strip()));
     next = course.enough().isEmpty() ? next : next.pushing(ReadingScreen.enough(course.enough()));
-    return new ScreenModel.Step(
-        announced(next), List.of(new Effect.Keep(talk.interview()), sent));
+    return new ScreenModel.Step(announced(next), List.of(new Effect.Keep(talk.interview()), sent));
   }
 
   private static boolean changesQuestion(Message message) {
@@ -62,8 +60,7 @@ final class Leading {
     Talk undone = talk.undone();
     ScreenModel next = announced(based(model.with(undone)).saying(Said.that("Taken back.")));
     return new ScreenModel.Step(
-        next,
-        List.of(new Effect.Keep(undone.interview()), new Effect.Undone(undone.interview())));
+        next, List.of(new Effect.Keep(undone.interview()), new Effect.Undone(undone.interview())));
   }
 
   /** Only the question in sight, where it stands. */

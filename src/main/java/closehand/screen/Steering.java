@@ -41,10 +41,7 @@ final class Steering {
     }
     return next.get().question().isEmpty()
         ? new Course(talk, List.of(), next.get().lines())
-        : new Course(
-            talk.steered(next.get().question().get()),
-            next.get().lines(),
-            List.of());
+        : new Course(talk.steered(next.get().question().get()), next.get().lines(), List.of());
   }
 
   /** On with the short interview, at the first question that has not come up. */

@@ -39,7 +39,8 @@ class TranscriptTest {
   @Test
   void theTranscriptIsWhatTheLineFaceSays() throws IOException {
     Pages pages = new Pages(BankSource.load(Optional.empty()).bank().orElseThrow());
-    List<String> typed = List.of("1", "2", "y", "y", "1", "3", "k", "?", "h", "b", "3", "s", "p", "o");
+    List<String> typed =
+        List.of("1", "2", "y", "y", "1", "3", "k", "?", "h", "b", "3", "s", "p", "o");
     Recorder line = new Recorder(typed);
     Desk desk = new CaseDesk(pages, new Nowhere(), Glyphs.UNICODE, TODAY);
     new LineFace(line, desk, begun(pages.bank())).run();
@@ -119,9 +120,7 @@ class TranscriptTest {
 
     @Override
     public Optional<String> ask(String prompt) {
-      return prompt.startsWith("Press Enter")
-          ? Optional.of("")
-          : Optional.ofNullable(lines.poll());
+      return prompt.startsWith("Press Enter") ? Optional.of("") : Optional.ofNullable(lines.poll());
     }
 
     @Override

@@ -29,8 +29,13 @@ class ReadmeScreensTest {
       String wanted = golden(screens.group(1), screens.group(2));
       if (Boolean.getBoolean("golden.update")) {
         String block =
-            "<!-- full screen: " + screens.group(1) + " " + screens.group(2) + " -->\n```\n"
-                + wanted + "\n```\n<!-- end -->";
+            "<!-- full screen: "
+                + screens.group(1)
+                + " "
+                + screens.group(2)
+                + " -->\n```\n"
+                + wanted
+                + "\n```\n<!-- end -->";
         screens.appendReplacement(updated, Matcher.quoteReplacement(block));
       } else {
         assertEquals(wanted, screens.group(3));
