@@ -59,7 +59,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   private Shown first() {
     Shown.Builder screen = new Shown.Builder(heading);
     lines.forEach(line -> screen.say(line).gap());
-    return screen.offer(1, "Go on", new Act.Close()).build();
+    return screen.offer(0, "Go on", new Act.Close()).build();
   }
 
   /** The suggestions as they stand when the screen comes up. */
