@@ -37,7 +37,10 @@ final class Paragraphs {
     int space = text.indexOf(' ');
     int word = space < 0 ? text.length() : space;
     boolean begins =
-        text.isEmpty() || text.startsWith("\u2022") || text.startsWith("- ") || text.matches("[0-9]+\\. .*");
+        text.isEmpty()
+            || text.startsWith("\u2022")
+            || text.startsWith("- ")
+            || text.matches("[0-9]+\\. .*");
     return !begins && !before.isBlank() && before.length() + 1 + word > Wrap.WIDTH;
   }
 
@@ -48,7 +51,8 @@ final class Paragraphs {
   private static Role role(String line) {
     String bare = line.strip().toUpperCase(java.util.Locale.ROOT);
     boolean warns = bare.startsWith("STOP.") || bare.startsWith("TAKE CARE");
-    boolean heading = !bare.isEmpty() && bare.equals(line.strip()) && bare.chars().anyMatch(Character::isLetter);
+    boolean heading =
+        !bare.isEmpty() && bare.equals(line.strip()) && bare.chars().anyMatch(Character::isLetter);
     return warns ? Role.WARNING : heading ? Role.STRONG : Role.PLAIN;
   }
 }
