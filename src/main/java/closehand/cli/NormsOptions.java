@@ -78,9 +78,7 @@ final class NormsOptions extends Subcommand {
     compare(norms, Strength.PALMAR_PINCH, palmar, all);
     OptionalDouble length =
         handLength == null ? OptionalDouble.empty() : OptionalDouble.of(handLength);
-    surroundings
-        .output()
-        .print(NormText.of(all, norms.thumb(), length, bank.glyphs(surroundings)));
+    surroundings.output().print(NormText.of(all, norms.thumb(), length, bank.glyphs(surroundings)));
     surroundings.output().flush();
     return ExitCode.DONE;
   }

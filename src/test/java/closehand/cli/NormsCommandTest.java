@@ -55,10 +55,8 @@ class NormsCommandTest {
     World heavy = norms("--sex", "male", "--age", "30", "--grip", "900");
     assertEquals(ExitCode.USAGE, heavy.code());
     assertTrue(heavy.error().contains("from 0 to 85 kilograms; check the unit"), heavy.error());
-    assertEquals(
-        ExitCode.USAGE, norms("--sex", "male", "--age", "300", "--grip", "20").code());
-    assertEquals(
-        ExitCode.USAGE, norms("--sex", "male", "--age", "30", "--grip", "NaN").code());
+    assertEquals(ExitCode.USAGE, norms("--sex", "male", "--age", "300", "--grip", "20").code());
+    assertEquals(ExitCode.USAGE, norms("--sex", "male", "--age", "30", "--grip", "NaN").code());
     assertEquals(ExitCode.USAGE, norms("--hand-length", "185").code());
     assertEquals(
         ExitCode.USAGE,
