@@ -6,9 +6,11 @@ import closehand.bank.Where;
 import closehand.json.CaseDocument;
 import closehand.json.CaseReader;
 import closehand.json.CaseWriter;
+import closehand.json.JsonReader;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -117,9 +119,48 @@ public final class CaseStore {
     String name = document.saved().name();
     Path target = key.isPresent() ? sealedPath(name) : path(name);
     byte[] clear = CaseWriter.write(document, questionnaire).getBytes(StandardCharsets.UTF_8);
+    if (clear.length > JsonReader.MAXIMUM_BYTES) {
+      // A file that could not be opened again would be worse than the one before.
+      throw new FileSystemException(target.toString(), null, "the case is too large");
+    }
     disk.createFolder(folder);
     replacement(name)
         .put(key.map(k -> Seal.seal(clear, k)).orElse(clear), target, Optional.of(previous(name)));
+  }
+
+  /**
+   * Seals a case that was kept in the clear, and every other file with its content.
+   *
+   * <p>The sealed case is written first. If the machine dies before the clear files are gone, the
+   * sealed one counts, and the clear ones go when the case is next locked.
+   *
+   * @throws IOException if it cannot be sealed
+   */
+  public void seal(CaseDocument document, Questionnaire questionnaire, SealKey key)
+      throws IOException {
+    save(document, questionnaire, Optional.of(key));
+    String name = document.saved().name();
+    if (disk.names(folder).contains(name + BEFORE_END)) {
+      byte[] before = disk.read(before(name), Seal.MOST_SEALED);
+      if (!Seal.isSealed(before)) {
+        putBeside(name, before(name), Seal.seal(before, key));
+      }
+    }
+    removeClear(name);
+    disk.forceFolder(folder);
+  }
+
+  /** Removes what is in the clear of a case that is sealed. */
+  private void removeClear(String name) throws IOException {
+    List<String> files = disk.names(folder);
+    if (!files.contains(name + SEALED_END)) {
+      return;
+    }
+    disk.delete(path(name));
+    if (files.contains(name + PREVIOUS_END)
+        && !Seal.isSealed(disk.read(previous(name), Seal.MOST_SEALED))) {
+      disk.delete(previous(name));
+    }
   }
 
   /**
@@ -329,6 +370,7 @@ public final class CaseStore {
   private void sweepQuietly(String name) {
     try {
       replacement(name).sweep();
+      removeClear(name);
     } catch (IOException e) {
       // What is left behind does no harm and is removed another time.
     }

@@ -24,10 +24,12 @@ final class Commands {
   static int run(String[] arguments, Surroundings surroundings) throws IOException {
     List<String> words = Arrays.asList(arguments);
     if (words.isEmpty()) {
-      return new StartCommand(surroundings).run();
+      return new StartCommand(surroundings, false).run();
     }
     if (words.equals(List.of("interview")) || words.equals(List.of("interview", "--line"))) {
-      return new InterviewCommand(surroundings, new InterviewCommand.Wanted()).run();
+      InterviewCommand.Wanted wanted = new InterviewCommand.Wanted();
+      wanted.line = words.size() == 2;
+      return new InterviewCommand(surroundings, wanted).run();
     }
     if (words.equals(List.of("rehearse"))) {
       return new Rehearsal(surroundings).run();
@@ -147,7 +149,7 @@ final class Commands {
 
     @Override
     public Integer call() throws IOException {
-      return new StartCommand(surroundings).run();
+      return new StartCommand(surroundings, line).run();
     }
   }
 }

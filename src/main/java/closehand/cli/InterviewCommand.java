@@ -29,6 +29,11 @@ final class InterviewCommand {
     Optional<String> asker = Optional.empty();
     Optional<String> route = Optional.empty();
     Optional<String> script = Optional.empty();
+    Optional<String> theme = Optional.empty();
+    Optional<Path> transcript = Optional.empty();
+    boolean noColour;
+    boolean line;
+    boolean lineWasSaid;
     boolean ascii;
     boolean review;
   }
@@ -49,6 +54,10 @@ final class InterviewCommand {
           .println(
               "--asker is player, helper, volunteer or clinician; --route is core, full or brief.");
       return ExitCode.USAGE;
+    }
+    Optional<Integer> shown = new ScreenCommand(surroundings, wanted).run(asker, route);
+    if (shown.isPresent()) {
+      return shown.get();
     }
     try (InputStream input = input()) {
       return hold(input, asker, route);
@@ -78,7 +87,7 @@ final class InterviewCommand {
     if (wanted.caseName.isPresent()) {
       return again(console, glyphs, loading, asker, route);
     }
-    console.say("Closehand, line by line. Nothing here needs speed, colour or two keys at once.");
+    console.say("Nothing here needs speed, colour or two keys at once.");
     console.say(
         "The player leads: any question may be skipped, and the player has the last word. h lists what you can type.");
     Provenance.By by =

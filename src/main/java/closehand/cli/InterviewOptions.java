@@ -49,6 +49,22 @@ final class InterviewOptions extends Subcommand {
       description = "Read one answer a line from this file; - reads standard input.")
   private @Nullable String script;
 
+  @Option(
+      names = "--theme",
+      paramLabel = "NAME",
+      description = "How the full screen looks: plain, contrast or mono.")
+  private @Nullable String theme;
+
+  @Option(names = "--no-color", description = "No colours on the full screen.")
+  private boolean noColour;
+
+  @Option(
+      names = "--transcript",
+      paramLabel = "FILE",
+      description =
+          "Full screen: also append to this file what the line face would say, for speech or braille.")
+  private @Nullable Path transcript;
+
   @Override
   int run(Surroundings surroundings) throws IOException {
     InterviewCommand.Wanted wanted = new InterviewCommand.Wanted();
@@ -58,6 +74,10 @@ final class InterviewOptions extends Subcommand {
     wanted.asker = Optional.ofNullable(asker);
     wanted.route = Optional.ofNullable(route);
     wanted.script = Optional.ofNullable(script);
+    wanted.theme = Optional.ofNullable(theme);
+    wanted.noColour = noColour;
+    wanted.transcript = Optional.ofNullable(transcript);
+    wanted.line = line;
     wanted.ascii = bank.ascii();
     wanted.review = review;
     return new InterviewCommand(surroundings, wanted).run();

@@ -38,6 +38,11 @@ final class Leaving {
       desk.delete().forEach(console::say);
       return true;
     }
+    return keep(interview);
+  }
+
+  /** Keeps the interview and its pages; tells whether nothing is left unsaved. */
+  boolean keep(Interview interview) {
     Advice advice = pages.advise(interview.answers());
     kept.suggest(suggested(advice), Days.reviewOn(surroundings.clock(), advice));
     if (!saved(interview)) {
@@ -118,35 +123,35 @@ final class Leaving {
   }
 
   private void farewell(Interview interview) {
-    String name = kept.name();
-    if (kept.isSealed()) {
-      console.say("Everything is kept, sealed. No page is left beside it.");
-    } else {
-      pages(interview, name);
-    }
+    write(interview).forEach(console::say);
     console.say(
         "To go on: closehand interview "
-            + name
+            + kept.name()
             + ". To print the page: closehand summary "
-            + name
+            + kept.name()
             + ".");
   }
 
-  private void pages(Interview interview, String name) {
+  /** Writes the pages; tells where they are, or why there are none. */
+  List<String> write(Interview interview) {
+    if (kept.isSealed()) {
+      return List.of("Everything is kept, sealed. No page is left beside it.");
+    }
     PageFiles files = kept.pages();
     boolean clinician =
         Sharing.CLINICIAN.agreed(interview.answers()) || Sharing.TEAM.agreed(interview.answers());
     try {
       String today = surroundings.today();
       files.write(
-          pages.input(interview, name, today).with(pages.since(kept.record(), today)), clinician);
-      console.say("Everything is kept. The page for the player: " + files.player() + ".");
-      console.say(
+          pages.input(interview, kept.name(), today).with(pages.since(kept.record(), today)),
+          clinician);
+      return List.of(
+          "Everything is kept. The page for the player: " + files.player() + ".",
           clinician
               ? "The page for the clinician: " + files.clinician() + "."
               : "No page for a clinician was written, since sharing with one was not agreed.");
     } catch (IOException e) {
-      console.say("Everything is kept, but the pages could not be written.");
+      return List.of("Everything is kept, but the pages could not be written.");
     }
   }
 

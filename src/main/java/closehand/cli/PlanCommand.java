@@ -36,6 +36,7 @@ final class PlanCommand {
   private final BankOption bank;
   private final AnswersOption source;
   private final Wanted wanted;
+  private Optional<PlanKeeping> keeping = Optional.empty();
 
   /** What was asked for on the command line. */
   record Wanted(
@@ -48,6 +49,7 @@ final class PlanCommand {
       List<String> efforts,
       List<String> accepts,
       boolean load,
+      boolean keep,
       boolean json) {
     Wanted {
       efforts = List.copyOf(efforts);
@@ -71,6 +73,13 @@ final class PlanCommand {
       return loading.exitCode();
     }
     Pages pages = loading.pages();
+    if (wanted.keep()) {
+      keeping = PlanKeeping.of(surroundings, source, loading.passphrases());
+      if (keeping.isEmpty()) {
+        surroundings.error().println("--keep needs a saved case, named by its name.");
+        return ExitCode.USAGE;
+      }
+    }
     Optional<String> wrong = wrongApproach(pages.bank());
     if (wrong.isPresent()) {
       surroundings.error().println(wrong.get());
@@ -103,7 +112,7 @@ final class PlanCommand {
     return ExitCode.DONE;
   }
 
-  private int plan(Planning planning, PageInput input) {
+  private int plan(Planning planning, PageInput input) throws IOException {
     List<Integer> slots = planning.slots();
     if (wanted.game().isPresent() && !slots.contains(wanted.game().getAsInt() + 1)) {
       surroundings
@@ -126,6 +135,12 @@ final class PlanCommand {
     }
     List<ControlPlan> all = plans.values().stream().map(Planned::plan).toList();
     print(wanted.json() ? PlanWriter.write(all, List.of()) : text(input, plans, rated.get()));
+    if (keeping.isPresent()) {
+      int code = keeping.get().keep(input.bank(), PlanWriter.write(all, List.of()));
+      if (code != ExitCode.DONE) {
+        return code;
+      }
+    }
     return all.stream().allMatch(ControlPlan::proven) ? ExitCode.DONE : ExitCode.UNFINISHED;
   }
 

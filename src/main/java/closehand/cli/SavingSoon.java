@@ -45,9 +45,16 @@ final class SavingSoon implements Kept {
 
   private ExecutorService running() {
     ExecutorService running =
-        writer.orElseGet(() -> Executors.newSingleThreadExecutor(r -> new Thread(r, "save")));
+        writer.orElseGet(() -> Executors.newSingleThreadExecutor(SavingSoon::thread));
     writer = Optional.of(running);
     return running;
+  }
+
+  /** A program that ends otherwise than by closing its cases does not wait for this thread. */
+  private static Thread thread(Runnable work) {
+    Thread thread = new Thread(work, "save");
+    thread.setDaemon(true);
+    return thread;
   }
 
   private void write() {

@@ -8,14 +8,27 @@ import java.util.Optional;
 /** The start without a command: a new interview, a saved case, or the way to an example. */
 final class StartCommand {
   private final Surroundings surroundings;
+  private final boolean line;
 
-  StartCommand(Surroundings surroundings) {
+  /**
+   * A start.
+   *
+   * @param line whether the line face was asked for
+   */
+  StartCommand(Surroundings surroundings, boolean line) {
     this.surroundings = surroundings;
+    this.line = line;
   }
 
   int run() throws IOException {
     if (!surroundings.typed()) {
       return new InterviewCommand(surroundings, new InterviewCommand.Wanted()).run();
+    }
+    InterviewCommand.Wanted wanted = new InterviewCommand.Wanted();
+    wanted.line = line;
+    Optional<Integer> shown = new ScreenCommand(surroundings, wanted).start();
+    if (shown.isPresent()) {
+      return shown.get();
     }
     Glyphs glyphs = surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
     PlainConsole console = new PlainConsole(surroundings, surroundings.input(), glyphs, false);
@@ -36,6 +49,9 @@ final class StartCommand {
 
   private int follow(PlainConsole console, String typed, List<String> names) throws IOException {
     InterviewCommand.Wanted wanted = new InterviewCommand.Wanted();
+    // Who began line by line goes on so.
+    wanted.line = true;
+    wanted.lineWasSaid = true;
     for (int i = 0; i < names.size(); i++) {
       if (typed.equals(Integer.toString(i + 2)) || typed.equals(names.get(i))) {
         wanted.caseName = Optional.of(names.get(i));

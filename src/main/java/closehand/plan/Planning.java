@@ -13,6 +13,7 @@ import closehand.plan.demand.GameFacts;
 import closehand.plan.demand.WantedAction;
 import closehand.plan.demand.WantedAction.Purpose;
 import closehand.plan.problem.Placements;
+import closehand.plan.problem.PlanPricer;
 import closehand.plan.problem.PlanProblem;
 import closehand.plan.problem.Style;
 import closehand.plan.problem.Wishes;
@@ -30,6 +31,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -47,6 +49,7 @@ public final class Planning {
   private final Advice together;
   private final Map<Integer, Advice> byGame;
   private final Map<Integer, GameProfile> changed;
+  private final Optional<ToDoubleFunction<Planned>> tieBreak;
 
   private Planning(
       Bank bank,
@@ -54,13 +57,20 @@ public final class Planning {
       Answers answers,
       Advice together,
       Map<Integer, Advice> byGame,
-      Map<Integer, GameProfile> changed) {
+      Map<Integer, GameProfile> changed,
+      Optional<ToDoubleFunction<Planned>> tieBreak) {
     this.bank = bank;
     this.figures = figures;
     this.answers = answers;
     this.together = together;
     this.byGame = Map.copyOf(byGame);
     this.changed = Map.copyOf(changed);
+    this.tieBreak = tieBreak;
+  }
+
+  /** The same, with ties between plans of equal cost broken by what makes this smaller. */
+  public Planning breakingTiesBy(ToDoubleFunction<Planned> smaller) {
+    return new Planning(bank, figures, answers, together, byGame, changed, Optional.of(smaller));
   }
 
   /**
@@ -80,7 +90,8 @@ public final class Planning {
       Map<Integer, GameProfile> changed) {
     return together.withheld()
         ? Optional.empty()
-        : bank.planFigures().map(f -> new Planning(bank, f, answers, together, byGame, changed));
+        : bank.planFigures()
+            .map(f -> new Planning(bank, f, answers, together, byGame, changed, Optional.empty()));
   }
 
   /** The slots, from 1, that hold a game with a profile. */
@@ -186,8 +197,36 @@ public final class Planning {
       best = one.isBetterThan(best) ? one : best;
     }
     boolean all = tries.stream().allMatch(t -> t.outcome.status() == PlanOutcome.Status.PROVED);
-    return new PlanWords(bank, figures, supply, best.demand, best.problem, best.outcome)
-        .planned(all);
+    return lighter(supply, best, all);
+  }
+
+  private Planned lighter(Supply supply, Try best, boolean all) {
+    if (tieBreak.isEmpty() || best.outcome.plan().list().isEmpty()) {
+      return planned(supply, best, best.outcome, all);
+    }
+    ToDoubleFunction<Planned> smaller = tieBreak.get();
+    Placements least =
+        EqualCost.least(
+            best.problem,
+            best.outcome.plan(),
+            p -> smaller.applyAsDouble(planned(supply, best, with(best, p), all)));
+    return planned(supply, best, with(best, least), all);
+  }
+
+  private static PlanOutcome with(Try best, Placements plan) {
+    PlanOutcome found = best.outcome;
+    return new PlanOutcome(
+        plan,
+        new PlanPricer(best.problem).price(plan).cost(),
+        found.best(),
+        found.bound(),
+        found.status(),
+        found.nodes(),
+        found.trace());
+  }
+
+  private Planned planned(Supply supply, Try best, PlanOutcome outcome, boolean all) {
+    return new PlanWords(bank, figures, supply, best.demand, best.problem, outcome).planned(all);
   }
 
   /** What the game asks in this form. */

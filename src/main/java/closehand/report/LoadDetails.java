@@ -67,7 +67,7 @@ final class LoadDetails {
       add(who, hand.composite());
       hand.activity().forEach(a -> add(who, a));
     }
-    LoadLines.heaviest(load).ifPresent(s -> pieces.add(Paragraph.item(s)));
+    LoadLines.heaviest(bank, load).ifPresent(s -> pieces.add(Paragraph.item(s)));
     pieces.addAll(LoadLines.cautions(bank, load));
     notes.addAll(load.flags());
   }

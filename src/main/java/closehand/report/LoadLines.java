@@ -4,6 +4,7 @@ import closehand.bank.Bank;
 import closehand.bank.Caution;
 import closehand.interview.Wording;
 import closehand.strain.Accepted;
+import closehand.strain.Band;
 import closehand.strain.BodyPart;
 import closehand.strain.DayLoad;
 import closehand.strain.Driver;
@@ -37,7 +38,7 @@ final class LoadLines {
     pieces.add(Paragraph.of("What this plan asks of your body in a minute of play:"));
     load.effectors().forEach(e -> pieces.add(new LoadBar(e)));
     load.hands().forEach(h -> pieces.add(Paragraph.item(hand(h))));
-    heaviest(load).ifPresent(s -> pieces.add(Paragraph.item(s)));
+    heaviest(bank, load).ifPresent(s -> pieces.add(Paragraph.item(s)));
     pieces.addAll(cautions(bank, load));
     return pieces;
   }
@@ -152,24 +153,29 @@ final class LoadLines {
   }
 
   /** The heaviest part with what would lighten it most; nothing for a plan without presses. */
-  static Optional<String> heaviest(PlanLoad load) {
+  static Optional<String> heaviest(Bank bank, PlanLoad load) {
     return load.heaviest()
         .map(
             part -> {
               StringBuilder text = new StringBuilder("Most to do has ");
-              text.append(LoadWords.yours(part.effector())).append('.');
+              text.append(LoadWords.yours(part.effector()));
+              if (part.light().figure().filter(f -> f.band() == Band.LOWER).isPresent()) {
+                return text.append(", and it has room.").toString();
+              }
+              text.append('.');
               part.light()
                   .figure()
                   .flatMap(f -> f.drivers().stream().findFirst())
                   .map(Driver::factor)
                   .ifPresent(
                       f -> text.append(" What helps: ").append(LoadWords.lighten(f)).append('.'));
-              part.heaviestUse(load.body()).ifPresent(u -> text.append(lighter(part, u, load)));
+              part.heaviestUse(load.body())
+                  .ifPresent(u -> text.append(lighter(bank, part, u, load)));
               return text.toString();
             });
   }
 
-  private static String lighter(EffectorReading part, Use use, PlanLoad load) {
+  private static String lighter(Bank bank, EffectorReading part, Use use, PlanLoad load) {
     StringBuilder text =
         new StringBuilder(" What would lighten it most: another place for \"")
             .append(use.name())
@@ -185,11 +191,32 @@ final class LoadLines {
         .ifPresent(
             e ->
                 text.append(" Its next place is ")
-                    .append(e.input())
-                    .append("; there it costs ")
-                    .append(e.extraPoints())
-                    .append(" points more."));
+                    .append(place(bank, e.input()))
+                    .append(
+                        e.extraPoints() > 0
+                            ? "; there it costs " + e.extraPoints() + " points more."
+                            : "; there it costs no more."));
     return text.toString();
+  }
+
+  /** An input of a plan, such as {@code MOUSE_SIDE_R/B3}, in plain words. */
+  private static String place(Bank bank, String path) {
+    int slash = path.indexOf('/');
+    String input = path.substring(slash + 1);
+    return slash < 0
+        ? path
+        : bank.approach(path.substring(0, slash))
+            .map(
+                a ->
+                    a.inputs().stream()
+                            .filter(i -> i.id().equals(input))
+                            .map(i -> i.name())
+                            .findFirst()
+                            .orElse(input)
+                        + " ("
+                        + Phrases.lower(a.words().brief())
+                        + ")")
+            .orElse(path);
   }
 
   /** Each caution once, by its title, with the figures behind it and the first thing to do. */

@@ -44,6 +44,15 @@ public final class LoadText {
     return DayLoad.of(loads);
   }
 
+  /**
+   * What breaks ties between plans of equal cost: the composite index of the heavier hand.
+   *
+   * @param input the player
+   */
+  public static double heavierHand(PageInput input, Planned planned) {
+    return day(input, List.of(planned), Rated.NOTHING).games().get(0).heavierHand();
+  }
+
   /** Every method with its limits and sources, for the clinician. */
   public static String details(PageInput input, List<Planned> plans, Rated rated, Glyphs glyphs) {
     if (!input.ending().isEmpty()) {

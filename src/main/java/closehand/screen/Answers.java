@@ -117,13 +117,7 @@ final class Answers {
   private static void number(
       Shown.Builder screen, QuestionScreen question, FactType.Amount amount) {
     Draft draft = question.line().orElseThrow();
-    screen.say(
-        Wording.accepted(amount)
-            + " Enter takes it; so does typing "
-            + draft.width()
-            + (draft.width() == 1 ? " figure" : " figures")
-            + (draft.width() > 1 ? ", such as " + "0".repeat(draft.width() - 1) + "7" : "")
-            + ", which asks once more.");
+    screen.say(Wording.accepted(amount) + " Then Enter. " + withDigitsAlone(draft.width()));
     screen.gap();
     screen.field("Number: ", draft.text());
     screen.gap();
@@ -133,6 +127,12 @@ final class Answers {
     screen.offer(
         Offer.plain("Choose the figures from a list", new Act.Show(BoardScreen.figures(draft))));
     foot(screen, false);
+  }
+
+  private static String withDigitsAlone(int width) {
+    return width == 1
+        ? "With digits alone, 1 figure is enough."
+        : "With digits alone, type " + width + " figures, such as " + "0".repeat(width - 1) + "7.";
   }
 
   private static void words(Shown.Builder screen, QuestionScreen question) {

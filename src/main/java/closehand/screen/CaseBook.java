@@ -11,8 +11,12 @@ public interface CaseBook {
   /** The names of all saved cases. */
   List<String> names();
 
-  /** A new case. */
-  Opened begin(Provenance.By asker, Interview.Route route);
+  /**
+   * A new case.
+   *
+   * @param sealed whether it opens with a passphrase only; the sentences tell the words
+   */
+  Opened begin(Provenance.By asker, Interview.Route route, boolean sealed);
 
   /** A saved case, opened again. */
   Opened open(String name);

@@ -18,26 +18,28 @@ final class Leading {
   /** A new interview, or one opened again, with sentences to be read first. */
   static ScreenModel begin(ScreenModel model, Talk talk, List<String> sentences) {
     ScreenModel next = announced(based(model.with(talk)).saying(Said.NOTHING));
-    return sentences.isEmpty()
-        ? next
-        : next.pushing(ReadingScreen.lines("Before we begin", sentences));
+    return sentences.isEmpty() ? next : next.pushing(ReadingScreen.first(sentences));
   }
 
   /** Sends a message; a refusal is said beside the question, and nothing else changes. */
   static ScreenModel.Step send(ScreenModel model, Message message, String sentence) {
     Talk before = model.talk().orElseThrow();
-    Talk talk = before.after(message);
+    Steering.Course course = Steering.after(before.after(message), message);
+    Talk talk = course.talk();
+    Effect sent = new Effect.Sent(message, before.interview(), talk.interview(), course.lines());
     Optional<String> refusal = talk.interview().refusal();
     if (refusal.isPresent()) {
       ScreenModel same = model.top().screen() instanceof TextScreen ? model : toBase(model);
-      return new ScreenModel.Step(same.with(talk).saying(Said.refused(refusal.get())), List.of());
+      return new ScreenModel.Step(
+          same.with(talk).saying(Said.refused(refusal.get())), List.of(sent));
     }
     boolean here =
         !changesQuestion(message) && talk.interview().at().equals(before.interview().at());
     ScreenModel next = here ? toBase(model.with(talk)) : based(model.with(talk));
-    return new ScreenModel.Step(
-        announced(next.saying(Said.that(sentence + passedOver(talk.interview())))),
-        List.of(new Effect.Keep(talk.interview())));
+    String said = sentence + passedOver(talk.interview()) + " " + String.join(" ", course.lines());
+    next = next.saying(Said.that(said.strip()));
+    next = course.enough().isEmpty() ? next : next.pushing(ReadingScreen.enough(course.enough()));
+    return new ScreenModel.Step(announced(next), List.of(new Effect.Keep(talk.interview()), sent));
   }
 
   private static boolean changesQuestion(Message message) {
@@ -57,7 +59,8 @@ final class Leading {
     }
     Talk undone = talk.undone();
     ScreenModel next = announced(based(model.with(undone)).saying(Said.that("Taken back.")));
-    return new ScreenModel.Step(next, List.of(new Effect.Keep(undone.interview())));
+    return new ScreenModel.Step(
+        next, List.of(new Effect.Keep(undone.interview()), new Effect.Undone(undone.interview())));
   }
 
   /** Only the question in sight, where it stands. */
@@ -73,7 +76,9 @@ final class Leading {
             .current()
             .<Screen>map(prompt -> QuestionScreen.of(talk, prompt))
             .orElseGet(() -> Menu.of(Menu.Kind.FINISHED));
-    return model.piled(List.of(model.fresh(base)));
+    ScreenModel next = model.piled(List.of(model.fresh(base)));
+    boolean readBefore = base instanceof QuestionScreen q && !q.prompt().firstOfQuestion();
+    return readBefore ? next.at(Pressing.layout(next).revealed(next.top().spot())) : next;
   }
 
   /** With the notices that are due on top, the strongest in sight. */

@@ -10,44 +10,50 @@ import java.util.List;
 /**
  * All answers, part by part; taking a line goes to its question.
  *
+ * @param parts the parts with their answers, as they stand when the screen comes up
+ * @param progress how far the interview is, in sentences
+ * @param here the id of the part of the question at hand, or empty
  * @param part the part that is open, counted from 0; -1 for the list of parts
  * @param page which page of the list
  */
-record OverviewScreen(int part, int page) implements Screen {
+record OverviewScreen(List<Overview.Part> parts, String progress, String here, int part, int page)
+    implements Screen {
   private static final int NONE = -1;
   private static final int MORE = 8;
+
+  OverviewScreen {
+    parts = List.copyOf(parts);
+  }
 
   /** The list of parts, at the part of the question at hand. */
   static OverviewScreen at(Interview interview) {
     String here = interview.current().map(p -> p.section().id()).orElse("");
     List<Overview.Part> parts = interview.overview().parts();
+    int now = 0;
     for (int i = 0; i < parts.size(); i++) {
-      if (parts.get(i).id().equals(here)) {
-        return new OverviewScreen(NONE, Pages.of(i, Pages.OF_SEVEN));
-      }
+      now = parts.get(i).id().equals(here) ? i : now;
     }
-    return new OverviewScreen(NONE, 0);
+    return new OverviewScreen(
+        parts, interview.progress().words(), here, NONE, Pages.of(now, Pages.OF_SEVEN));
+  }
+
+  private OverviewScreen on(int otherPart, int otherPage) {
+    return new OverviewScreen(parts, progress, here, otherPart, otherPage);
   }
 
   @Override
   public Shown shown(ScreenModel model) {
-    Interview interview = model.talk().orElseThrow().interview();
-    List<Overview.Part> parts = interview.overview().parts();
     boolean shared = model.settings().shared();
-    if (part == NONE || part >= parts.size()) {
-      return parts(interview, parts, shared);
-    }
-    return rows(parts.get(part), shared);
+    return part == NONE || part >= parts.size() ? parts(shared) : rows(parts.get(part), shared);
   }
 
-  private Shown parts(Interview interview, List<Overview.Part> parts, boolean shared) {
-    String here = interview.current().map(p -> p.section().id()).orElse("");
+  private Shown parts(boolean shared) {
     Shown.Builder screen = new Shown.Builder("All answers, part by part");
-    screen.add(Block.strong(interview.progress().words())).gap();
+    screen.add(Block.strong(progress)).gap();
     int from = Pages.wrapped(parts.size(), page, Pages.OF_SEVEN) * Pages.OF_SEVEN;
     int digit = 0;
     for (Overview.Part one : Pages.entries(parts, page, Pages.OF_SEVEN)) {
-      OverviewScreen open = new OverviewScreen(from + digit, 0);
+      OverviewScreen open = on(from + digit, 0);
       screen.offer(
           new Offer(
               ++digit,
@@ -59,12 +65,7 @@ record OverviewScreen(int part, int page) implements Screen {
       }
     }
     Pages.turn(
-        screen,
-        MORE,
-        parts.size(),
-        page,
-        Pages.OF_SEVEN,
-        next -> new Act.Swap(new OverviewScreen(NONE, next)));
+        screen, MORE, parts.size(), page, Pages.OF_SEVEN, next -> new Act.Swap(on(NONE, next)));
     return screen.gap().offer(0, "Back", new Act.Close()).build();
   }
 
@@ -78,12 +79,7 @@ record OverviewScreen(int part, int page) implements Screen {
       screen.offer(++digit, words(row), new Act.Send(new Message.JumpTo(row.field().fact())));
     }
     Pages.turn(
-        screen,
-        MORE,
-        rows.size(),
-        page,
-        Pages.OF_SEVEN,
-        next -> new Act.Swap(new OverviewScreen(part, next)));
+        screen, MORE, rows.size(), page, Pages.OF_SEVEN, next -> new Act.Swap(on(part, next)));
     return screen.gap().offer(0, "Back", new Act.Close()).build();
   }
 

@@ -120,31 +120,20 @@ final class Pressing {
     for (int i = 0; i < offers.size(); i++) {
       if (offers.get(i).act() instanceof Act.Accept) {
         Spot spot = new Spot(i, model.top().spot().top());
-        return typed.at(seen(typed, spot));
+        return typed.at(layout(typed).revealed(spot));
       }
     }
     return typed;
-  }
-
-  /** The spot, moved down as far as needed to see the chosen item. */
-  private static Spot seen(ScreenModel model, Spot spot) {
-    Layout layout = layout(model);
-    Spot now = layout.settle(spot);
-    while (layout.isUnread(now)) {
-      now = layout.next(now);
-    }
-    return now;
   }
 
   private static ScreenModel.Step digit(ScreenModel model, int digit) {
     List<Offer> offers = model.shown().offers();
     for (int i = 0; i < offers.size(); i++) {
       if (offers.get(i).digit() == digit) {
-        if (model.settings().needsEnter()) {
-          return Acting.only(model.at(seen(model, new Spot(i, model.top().spot().top()))));
-        }
-        ScreenModel moved = model.at(new Spot(i, model.top().spot().top()));
-        return Acting.on(moved, offers.get(i).act());
+        Spot spot = new Spot(i, model.top().spot().top());
+        return model.settings().needsEnter()
+            ? Acting.only(model.at(layout(model).revealed(spot)))
+            : Acting.on(model.at(spot), offers.get(i).act());
       }
     }
     return Acting.only(model.saying(Said.that("There is no line " + digit + " here.")));

@@ -1,6 +1,7 @@
 package closehand.screen;
 
 import closehand.bank.FactType;
+import closehand.interview.Answer;
 import closehand.interview.Entry;
 import closehand.interview.Interview;
 import closehand.interview.Message;
@@ -53,14 +54,13 @@ record QuestionScreen(
   public Shown shown(ScreenModel model) {
     Shown.Builder screen = new Shown.Builder(prompt.position());
     again(screen);
-    screen.add(Block.strong(prompt.questionText()));
-    if (!prompt.fieldText().equals(prompt.questionText())) {
-      screen.gap().say(prompt.fieldText());
-    }
-    screen.gap();
+    screen.add(Block.strong(prompt.questionText())).gap();
     if (!grid.isEmpty()) {
       Grid.show(screen, grid, prompt.field().fact());
       screen.gap();
+    }
+    if (!prompt.fieldText().equals(prompt.questionText())) {
+      screen.say(prompt.fieldText()).gap();
     }
     earlier(screen);
     Answers.show(screen, this);
@@ -80,19 +80,19 @@ record QuestionScreen(
     }
   }
 
+  /** The answer there is, unless a mark in the list of answers says so already. */
   private void earlier(Shown.Builder screen) {
-    prompt
-        .earlier()
-        .ifPresent(
-            e -> {
-              boolean again = prompt.again() != Prompt.Again.NO;
-              String words = Wording.of(prompt.field(), e.answer());
-              screen.say(
-                  again
-                      ? "Your answer before: " + words + ". Please answer again."
-                      : "Your answer so far: " + words + ".");
-              screen.gap();
-            });
+    if (prompt.earlier().isEmpty()) {
+      return;
+    }
+    Answer answer = prompt.earlier().get().answer();
+    String words = Wording.of(prompt.field(), answer);
+    boolean listed = line.isEmpty() && answer.given().isPresent();
+    if (prompt.again() != Prompt.Again.NO) {
+      screen.say("Your answer before: " + words + ". Please answer again.").gap();
+    } else if (!listed) {
+      screen.say("Your answer so far: " + words + ".").gap();
+    }
   }
 
   /** Whether an answer stands that may simply stay. */

@@ -17,6 +17,8 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   private static final Pattern CODES = Pattern.compile("\\s*\\[[^\\]]*]");
 
   enum Kind {
+    FIRST,
+    ENOUGH,
     LINES,
     HELP,
     SO_FAR,
@@ -27,43 +29,73 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     lines = List.copyOf(lines);
   }
 
-  static ReadingScreen of(Kind kind) {
-    return new ReadingScreen(kind, "", List.of());
+  static ReadingScreen help() {
+    return new ReadingScreen(Kind.HELP, "", List.of());
   }
 
   static ReadingScreen lines(String heading, List<String> lines) {
     return new ReadingScreen(Kind.LINES, heading, lines);
   }
 
+  static ReadingScreen first(List<String> lines) {
+    return new ReadingScreen(Kind.FIRST, "Before we begin", lines);
+  }
+
+  /** What is read when enough is known on the briefest route. */
+  static ReadingScreen enough(List<String> lines) {
+    return new ReadingScreen(Kind.ENOUGH, "Enough is known", lines);
+  }
+
   @Override
   public Shown shown(ScreenModel model) {
     return switch (kind) {
       case HELP -> Help.of(model);
-      case SO_FAR -> soFar(model);
+      case SO_FAR -> soFar(model.settings().shared());
       case PAGE -> page(model);
+      case FIRST -> first();
+      case ENOUGH -> enough();
       case LINES -> closing(text(new Shown.Builder(heading), lines));
     };
   }
 
-  private static Shown soFar(ScreenModel model) {
-    Talk talk = model.talk().orElseThrow();
-    List<String> lines = talk.consultation().suggestions().lines();
+  private Shown first() {
+    Shown.Builder screen = new Shown.Builder(heading);
+    lines.forEach(line -> screen.say(line).gap());
+    return screen.offer(1, "Go on", new Act.Close()).build();
+  }
+
+  /** The suggestions as they stand when the screen comes up. */
+  static ReadingScreen soFar(Talk talk) {
+    return new ReadingScreen(
+        Kind.SO_FAR, "What the answers so far point to", talk.consultation().suggestions().lines());
+  }
+
+  /** The player's page as it stands when the screen comes up. */
+  static ReadingScreen page(Talk talk) {
+    return new ReadingScreen(
+        Kind.PAGE, "The page as it stands", talk.advisor().page(talk.interview()));
+  }
+
+  private Shown enough() {
+    Shown.Builder screen = text(new Shown.Builder(heading), lines).gap();
+    screen.offer(1, "End here, with the page", new Act.Swap(Menu.of(Menu.Kind.FINISHED)));
+    return screen.offer(2, "Go on with the short interview", new Act.GoOn()).build();
+  }
+
+  private Shown soFar(boolean shared) {
     // Codes of rules and approaches are for those who check the rules, not for reading along.
-    boolean shared = model.settings().shared();
-    String text = String.join("\n", lines);
-    Shown.Builder screen = new Shown.Builder("What the answers so far point to");
-    text(screen, shared ? List.of(CODES.matcher(text).replaceAll("").split("\n", -1)) : lines);
-    screen.gap();
+    String bare = CODES.matcher(String.join("\n", lines)).replaceAll("");
+    Shown.Builder screen = new Shown.Builder(heading);
+    text(screen, shared ? List.of(bare.split("\n", -1)) : lines).gap();
     screen.offer(1, "Why one control stands as it does", new Act.Do(Command.EXPLAIN));
     screen.offer(2, "The page as it stands", new Act.Do(Command.PAGE));
     return screen.offer(0, "Back", new Act.Close()).build();
   }
 
-  private static Shown page(ScreenModel model) {
-    Talk talk = model.talk().orElseThrow();
-    Interview interview = talk.interview();
-    Shown.Builder screen = new Shown.Builder("The page as it stands");
-    text(screen, talk.advisor().page(interview)).gap();
+  private Shown page(ScreenModel model) {
+    Interview interview = model.talk().orElseThrow().interview();
+    Shown.Builder screen = new Shown.Builder(heading);
+    text(screen, lines).gap();
     screen.offer(1, "Write the page to a file now", new Act.Run(new Effect.WritePages(interview)));
     return screen.offer(0, "Back", new Act.Close()).build();
   }

@@ -9,6 +9,7 @@ import java.util.Optional;
 sealed interface Screen
     permits Menu,
         QuestionScreen,
+        SealScreen,
         CheckNumberScreen,
         BoardScreen,
         TextScreen,

@@ -1,9 +1,11 @@
 package closehand.screen;
 
 import closehand.interview.Interview;
+import closehand.interview.Provenance;
 import closehand.report.Desk;
 import closehand.report.Glyphs;
 import closehand.screen.frame.Frame;
+import closehand.screen.frame.Guards;
 import closehand.screen.frame.Key;
 import closehand.screen.frame.ScreenSize;
 import closehand.screen.frame.Showing;
@@ -21,6 +23,7 @@ public final class ScreenFace implements Showing {
   private Optional<Desk> desk = Optional.empty();
   private Optional<Effect.Ending> ending = Optional.empty();
   private List<String> lastWords = List.of();
+  private Follower follower = Follower.NOBODY;
 
   /** A face at the start screen. */
   public ScreenFace(CaseBook book, Glyphs glyphs, Settings settings) {
@@ -32,6 +35,22 @@ public final class ScreenFace implements Showing {
   public ScreenFace with(CaseBook.Opened opened) {
     open(opened);
     return this;
+  }
+
+  /** Has somebody follow what happens from now on. */
+  public ScreenFace followedBy(Follower next) {
+    follower = next;
+    return this;
+  }
+
+  /** Asks who leads a new interview. */
+  public void beginning() {
+    model = model.pushing(Menu.of(Menu.Kind.WHO_ASKS));
+  }
+
+  /** Asks how a new case is to be kept, when who leads and how long is known. */
+  public void beginning(Provenance.By asker, Interview.Route route) {
+    model = model.pushing(new SealScreen(asker, route));
   }
 
   /** How the run ended; nothing while it goes on. */
@@ -75,6 +94,11 @@ public final class ScreenFace implements Showing {
   }
 
   @Override
+  public Guards guards() {
+    return new Guards(settings().holdMillis(), settings().bounceMillis());
+  }
+
+  @Override
   public boolean repeats(Key key) {
     return Showing.super.repeats(key) || model.writes(key);
   }
@@ -83,7 +107,7 @@ public final class ScreenFace implements Showing {
     if (effect instanceof Effect.Keep keep) {
       desk.ifPresent(d -> model = model.kept(d.keep(keep.interview())));
     } else if (effect instanceof Effect.Begin begin) {
-      open(book.begin(begin.asker(), begin.route()));
+      open(book.begin(begin.asker(), begin.route(), begin.sealed()));
     } else if (effect instanceof Effect.Open open) {
       open(book.open(open.name()));
     } else if (effect instanceof Effect.Example) {
@@ -100,6 +124,8 @@ public final class ScreenFace implements Showing {
       ending = Optional.of(Effect.Ending.DELETED);
     } else if (effect instanceof Effect.Leave leave) {
       ending = Optional.of(leave.ending());
+    } else {
+      follower.heard(effect);
     }
   }
 
@@ -111,5 +137,6 @@ public final class ScreenFace implements Showing {
     CaseBook.Holding holding = opened.holding().get();
     desk = Optional.of(holding.desk());
     model = model.holding(holding.desk(), holding.interview(), opened.sentences());
+    follower.begun(holding.desk(), holding.interview());
   }
 }

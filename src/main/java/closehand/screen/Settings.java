@@ -24,7 +24,7 @@ public record Settings(
     int bounceMillis,
     Map<Command, Character> changed) {
   /** The usual settings; the hold guard is longer than the usual delay before a key repeats. */
-  public static final Settings USUAL = new Settings(false, true, false, 750, 0, Map.of());
+  public static final Settings USUAL = new Settings(false, true, false, 750, 30, Map.of());
 
   /** Copies the letters. */
   public Settings {

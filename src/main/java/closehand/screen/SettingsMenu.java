@@ -5,7 +5,7 @@ import closehand.screen.view.Block;
 /** How the screen behaves. */
 final class SettingsMenu {
   private static final int[] HOLD_MILLIS = {0, 250, 500, 750, 1000, 1500};
-  private static final int[] BOUNCE_MILLIS = {0, 50, 100, 200, 400};
+  private static final int[] BOUNCE_MILLIS = {0, 30, 60, 120, 250, 500};
 
   private SettingsMenu() {}
 

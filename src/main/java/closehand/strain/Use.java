@@ -9,7 +9,7 @@ import java.util.List;
  * @param name plain words
  * @param kind whether it is pressed, held or moved
  * @param exertion the presses it takes
- * @param elsewhere its next best places, cheapest first; may be empty
+ * @param elsewhere its next best places under other parts of the body, cheapest first; may be empty
  */
 public record Use(
     String action, String name, Kind kind, Exertion exertion, List<Elsewhere> elsewhere) {

@@ -9,6 +9,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import closehand.bank.Questionnaire;
 import closehand.interview.Answer;
 import closehand.interview.Answers;
+import closehand.interview.CaseRecord;
+import closehand.interview.Event;
 import closehand.interview.Forms;
 import closehand.interview.Interview;
 import closehand.interview.Provenance;
@@ -22,6 +24,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -326,6 +329,25 @@ class CaseStoreTest {
       step++;
     } while (disk.failed());
     assertEquals(with("new"), unsealed(store().where("heron-oak")));
+  }
+
+  @Test
+  void aCaseThatCouldNotBeOpenedAgainIsNotSavedOverTheOneBefore() throws IOException {
+    store().save(doc("x"), FORM, CLEAR);
+    Event event =
+        new Event(
+            "2026-11-25T10:00:00Z",
+            1,
+            Event.What.NOTED,
+            "goal.main",
+            Optional.empty(),
+            Optional.empty(),
+            "player",
+            "w".repeat(1000));
+    CaseDocument large =
+        doc("y").with(with("y"), CaseRecord.NONE.with(Collections.nCopies(2000, event)));
+    assertThrows(IOException.class, () -> store().save(large, FORM, CLEAR));
+    assertEquals(with("x"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
   }
 
   @Test

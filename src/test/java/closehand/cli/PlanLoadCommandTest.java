@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import closehand.bank.Effectors;
 import closehand.strain.LoadWords;
 import org.junit.jupiter.api.Test;
 
@@ -50,7 +51,7 @@ class PlanLoadCommandTest {
 
   @Test
   void aRatedEffortChangesTheFigures() {
-    String all = "R.T=8,R.I=8,R.M=8,R.R=8,R.L=8,R.hand=8";
+    String all = String.join("=8,", Effectors.all()) + "=8";
     String rated = flat(plan("--effort", all));
     assertFalse(rated.contains("Effort has not been rated"), rated);
     assertTrue(flat(plan()).contains("Effort has not been rated"));

@@ -86,6 +86,10 @@ class TroubledDiskTest {
         words
             .apply(new FileSystemException("a", null, "Read-only file system"))
             .endsWith("may not be written."));
+    assertTrue(
+        words
+            .apply(new FileSystemException("a", null, "the case is too large"))
+            .contains("begin a new one"));
     assertTrue(words.apply(new AccessDeniedException("a")).endsWith("may not be written."));
     assertTrue(words.apply(new NoSuchFileException("a")).contains("a drive taken out?"));
     assertTrue(

@@ -25,6 +25,7 @@ final class Player {
   private final CoreDesk desk = new CoreDesk();
   private ScreenModel model;
   private final Means means;
+  private final StringBuilder typed = new StringBuilder();
   private int keys;
 
   /** Which keys the person uses. */
@@ -53,6 +54,11 @@ final class Player {
     return model;
   }
 
+  /** The characters typed so far. */
+  String typed() {
+    return typed.toString();
+  }
+
   int keys() {
     return keys;
   }
@@ -64,6 +70,9 @@ final class Player {
   Optional<Effect.Ending> press(Key key) {
     if (++keys > 40 * PATIENCE) {
       throw new AssertionError("the interview does not end: " + model.frame().text());
+    }
+    if (key instanceof Key.Typed character) {
+      typed.append(character.text());
     }
     ScreenModel.Step step = model.after(key);
     model = step.model();

@@ -26,6 +26,7 @@ class WholeInterviewTest {
     player.take(o -> o.words().equals("Start a new interview"));
     player.take(o -> o.words().startsWith("A clinician"));
     player.take(o -> o.words().startsWith("The whole interview"));
+    player.take(o -> o.words().startsWith("Not sealed"));
     assertEquals(Interview.Route.FULL, player.interview().route());
     assertEquals(Provenance.By.CLINICIAN, player.interview().asker());
 

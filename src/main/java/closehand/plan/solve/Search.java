@@ -16,6 +16,7 @@ final class Search {
   private static final int BEGINNING_VISITS = 3;
   private static final int SHAKEN_REGIMES = 3;
   private static final int SHAKES = 60;
+  private static final long FIRST_LATER_SHAKE = 64;
 
   private final Tables tables;
   private final Budget budget;
@@ -29,6 +30,7 @@ final class Search {
   private long numbered;
   private long nodes;
   private int shaken;
+  private long nextShake = FIRST_LATER_SHAKE;
   private boolean stopped;
   private long proven;
 
@@ -108,14 +110,21 @@ final class Search {
     incumbents.mend(space, relaxed, best::offer);
     if (beginning && node.visits() == 0 && shaken < SHAKEN_REGIMES) {
       shaken++;
-      incumbents.shake(
-          new Space(tables, space.regime), SHAKES, 1 + space.regime.number(), best::offer);
+      shake(space.regime);
+    } else if (nodes >= nextShake) {
+      nextShake *= 2;
+      shake(space.regime);
     }
     if (beginning && node.visits() + 1 < BEGINNING_VISITS && later(bound)) {
       add(new Node(space, m, -1, Choice.OUT, bound, 0, node.visits() + 1, numbered++));
       return null;
     }
     return best.rulesOut(bound) ? null : split(node, space, m, bound);
+  }
+
+  /** Improves the plan mended last, within the whole of a regime. */
+  private void shake(Regimes.Regime regime) {
+    incumbents.shake(new Space(tables, regime), SHAKES, 1 + nodes, best::offer);
   }
 
   private boolean later(long bound) {

@@ -14,6 +14,11 @@ public interface Showing {
   /** Whether the screen may close. */
   boolean over();
 
+  /** How long keys are ignored after others here. */
+  default Guards guards() {
+    return Guards.USUAL;
+  }
+
   /**
    * Whether the same key may come again at once here, because it moves or writes and answers
    * nothing. Keys that may not are guarded against being held down.

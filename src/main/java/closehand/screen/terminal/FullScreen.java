@@ -28,26 +28,13 @@ public final class FullScreen {
   private final BlockingQueue<Arrival> arrivals = new LinkedBlockingQueue<>();
   private final InputStream input;
   private final Characters characters;
-  private final Manner manner;
+  private final Theme theme;
 
-  /**
-   * How the screen looks and how it takes keys.
-   *
-   * @param theme how roles look
-   * @param holdMillis how long the same key must rest before it counts again; 0 is off
-   * @param bounceMillis how long any other key must wait; 0 is off
-   */
-  public record Manner(Theme theme, int holdMillis, int bounceMillis) {
-    /** The usual manner: no colours, both guards on. */
-    public static final Manner USUAL =
-        new Manner(Theme.PLAIN, HoldGuard.USUAL_HOLD_MILLIS, HoldGuard.USUAL_BOUNCE_MILLIS);
-  }
-
-  private FullScreen(TakenTerminal terminal, InputStream input, Charset charset, Manner manner) {
+  private FullScreen(TakenTerminal terminal, InputStream input, Charset charset, Theme theme) {
     this.terminal = terminal;
     this.input = input;
     this.characters = new Characters(charset);
-    this.manner = manner;
+    this.theme = theme;
   }
 
   /**
@@ -56,17 +43,18 @@ public final class FullScreen {
    * @param input the keyboard, as bytes
    * @param output the screen, as bytes
    * @param charset the terminal's character set
+   * @param theme how roles look
    * @return nothing where this process has no terminal that can be set up
    */
   public static Optional<FullScreen> takeOver(
-      InputStream input, OutputStream output, Charset charset, Manner manner) {
+      InputStream input, OutputStream output, Charset charset, Theme theme) {
     return TerminalSettings.takeOver()
         .map(
             settings -> {
               OutputStream whole = new BufferedOutputStream(output, FRAME_BYTES);
               TerminalDevice device = new TerminalDevice(whole, charset, settings.firstSize());
               TakenTerminal taken = new TakenTerminal(settings, device);
-              return new FullScreen(taken, input, charset, manner);
+              return new FullScreen(taken, input, charset, theme);
             });
   }
 
@@ -74,8 +62,7 @@ public final class FullScreen {
   public void show(Showing showing) throws IOException {
     try {
       TerminalScreen screen = terminal.open();
-      HoldGuard guard = new HoldGuard(manner.holdMillis(), manner.bounceMillis());
-      Stage stage = new Stage(showing, screen, manner.theme(), guard);
+      Stage stage = new Stage(showing, screen, theme);
       terminal.paint(stage);
       KeyReader.start(input, arrivals);
       WindowSignal.onChange(() -> arrivals.add(new Arrival.WindowChanged()));

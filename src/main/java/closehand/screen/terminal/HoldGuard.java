@@ -1,5 +1,6 @@
 package closehand.screen.terminal;
 
+import closehand.screen.frame.Guards;
 import closehand.screen.frame.Key;
 import java.util.Optional;
 
@@ -12,12 +13,6 @@ import java.util.Optional;
  * memory. Pure: the caller says what time it is.
  */
 public final class HoldGuard {
-  /** How long the same key must rest before it counts again, in milliseconds. */
-  public static final int USUAL_HOLD_MILLIS = 750;
-
-  /** Two keys closer than this are one slip of the hand, in milliseconds; an estimate. */
-  public static final int USUAL_BOUNCE_MILLIS = 30;
-
   /** What is to be done with a key. */
   public enum Verdict {
     /** It counts. */
@@ -30,36 +25,24 @@ public final class HoldGuard {
     DROP
   }
 
-  private final long holdMillis;
-  private final long bounceMillis;
   private Optional<Key> last = Optional.empty();
   private long lastMillis;
   private boolean told;
 
   /**
-   * A guard.
-   *
-   * @param holdMillis how long the same key must rest before it counts again; 0 is off
-   * @param bounceMillis how long any other key must wait; 0 is off
-   */
-  public HoldGuard(long holdMillis, long bounceMillis) {
-    this.holdMillis = Math.max(0, holdMillis);
-    this.bounceMillis = Math.max(0, bounceMillis);
-  }
-
-  /**
    * Judges one key.
    *
    * @param repeats whether the key may follow itself at once, because it answers nothing
+   * @param guards how long keys are ignored after others
    * @param millis when it arrived, on any clock that only goes forward
    */
-  public Verdict judge(Key key, boolean repeats, long millis) {
+  public Verdict judge(Key key, boolean repeats, Guards guards, long millis) {
     boolean first = last.isEmpty();
     boolean same = last.filter(key::equals).isPresent();
     long gap = millis - lastMillis;
     last = Optional.of(key);
     lastMillis = millis;
-    if (first || repeats || gap >= (same ? holdMillis : bounceMillis)) {
+    if (first || repeats || gap >= (same ? guards.holdMillis() : guards.bounceMillis())) {
       told = false;
       return Verdict.PASS;
     }

@@ -18,14 +18,13 @@ final class Stage {
   private final Showing showing;
   private final Screen screen;
   private final Painter painter;
-  private final HoldGuard guard;
+  private final HoldGuard guard = new HoldGuard();
   private boolean afresh = true;
 
-  Stage(Showing showing, Screen screen, Theme theme, HoldGuard guard) {
+  Stage(Showing showing, Screen screen, Theme theme) {
     this.showing = showing;
     this.screen = screen;
     this.painter = new Painter(screen, theme);
-    this.guard = guard;
   }
 
   /** Hands keys on, one after the other, until the screen may close. */
@@ -43,7 +42,7 @@ final class Stage {
   }
 
   private void take(Key key, long millis) {
-    switch (guard.judge(key, showing.repeats(key), millis)) {
+    switch (guard.judge(key, showing.repeats(key), showing.guards(), millis)) {
       case PASS -> showing.press(key);
       case FIRST_HELD -> showing.press(new Key.Dropped(true));
       case FIRST_BOUNCED -> showing.press(new Key.Dropped(false));

@@ -13,6 +13,9 @@ import java.util.List;
  * row says that there is more, and going on shows more first.
  */
 public final class Layout {
+  /** On lower screens a long heading comes last, so that the question itself is seen first. */
+  private static final int HEADING_FIRST = 10;
+
   private final Content content;
   private final Rooms rooms;
   private final List<Line> lines;
@@ -26,16 +29,18 @@ public final class Layout {
   /** The content at this size. */
   public static Layout of(Content content, ScreenSize size, Glyphs glyphs) {
     Rooms rooms = Rooms.of(content, size, glyphs);
+    boolean apart = rooms.heading() || content.heading().isEmpty();
+    boolean first = !apart && size.rows() >= HEADING_FIRST;
+    Block heading = new Block.Prose(content.heading(), Role.BAR);
     List<Block> blocks = new ArrayList<>();
-    if (!rooms.heading() && !content.heading().isEmpty()) {
-      blocks.add(new Block.Prose(content.heading(), Role.BAR));
-      blocks.add(Block.gap());
-    } else {
-      // Keeps the count of blocks, so that a place in the text is found again at another size.
-      blocks.add(Block.gap());
-      blocks.add(Block.gap());
-    }
+    // Gaps at the top are not seen; they keep the count, so that a place is found again.
+    blocks.add(first ? heading : Block.gap());
+    blocks.add(Block.gap());
     blocks.addAll(content.blocks());
+    if (!apart && !first) {
+      blocks.add(Block.gap());
+      blocks.add(heading);
+    }
     return new Layout(content, rooms, Body.lines(blocks, rooms.columns(), glyphs, content.roomy()));
   }
 
@@ -51,9 +56,10 @@ public final class Layout {
     return lines;
   }
 
-  /** Where a screen that has just come up stands. */
-  public Spot begin(int chosen) {
-    return new Spot(inRange(chosen), 0);
+  /** The spot moved down as far as is needed to see the chosen item. */
+  public Spot revealed(Spot spot) {
+    Spot settled = settle(spot);
+    return isUnread(settled) ? new Spot(settled.chosen(), topFor(settled.chosen())) : settled;
   }
 
   /** The spot, on this content at this size: nothing out of range, the chosen item not above. */

@@ -27,7 +27,7 @@ import java.util.Optional;
 import java.util.Set;
 
 /** Reads the instances kept under {@code plan-instances}; their format is told in its README. */
-final class Instances {
+public final class Instances {
   private final List<Action> actions = new ArrayList<>();
   private final List<CoPress> coPresses = new ArrayList<>();
   private final List<Convention> conventions = new ArrayList<>();
@@ -45,7 +45,8 @@ final class Instances {
   private int wait;
   private int longHold;
 
-  static PlanProblem read(String name) {
+  /** The instance of this name. */
+  public static PlanProblem read(String name) {
     try (InputStream in = Instances.class.getResourceAsStream("/plan-instances/" + name + ".txt")) {
       if (in == null) {
         throw new IllegalArgumentException("no instance " + name);

@@ -29,12 +29,13 @@ import java.util.Set;
  * what clashes, and whether a whole plan is allowed. Shares no rule with the program; slow and
  * plain on purpose.
  */
-final class Reference {
+public final class Reference {
   private static final MathContext EXACT = new MathContext(40);
   private final PlanProblem problem;
   private final Map<String, List<Spot>> spots = new HashMap<>();
 
-  Reference(PlanProblem problem) {
+  /** The model of one problem. */
+  public Reference(PlanProblem problem) {
     this.problem = problem;
   }
 
@@ -248,7 +249,8 @@ final class Reference {
     return sum;
   }
 
-  private static int steps(Convention.Kind kind, Spot p, Spot q) {
+  /** How many steps two spots are away from what a convention wishes. */
+  static int steps(Convention.Kind kind, Spot p, Spot q) {
     boolean same = p.input().device().equals(q.input().device()) && p.layer().equals(q.layer());
     int dx = q.input().column() - p.input().column();
     int dy = q.input().row() - p.input().row();
@@ -283,7 +285,7 @@ final class Reference {
   }
 
   /** Every demand a plan breaks, in words; none for an allowed plan. */
-  List<String> broken(Placements plan) {
+  public List<String> broken(Placements plan) {
     List<Spot> spots = spots(plan);
     List<String> found = new ArrayList<>();
     if (spots.size() != plan.list().size()) {
@@ -400,7 +402,7 @@ final class Reference {
   }
 
   /** What a plan costs, in points. */
-  long cost(Placements plan) {
+  public long cost(Placements plan) {
     List<Spot> spots = spots(plan);
     Set<String> inputs = new HashSet<>();
     long sum = 0;

@@ -111,10 +111,7 @@ class QuestionsNeededTest {
       Verdict whole = BOOK.verdict(player.getValue());
       Run core = run(player.getValue(), Interview.Route.CORE, QuestionsNeededTest::inOrder);
       Run brief =
-          run(
-              player.getValue(),
-              Interview.Route.BRIEF,
-              i -> Asking.next(BOOK, i).question());
+          run(player.getValue(), Interview.Route.BRIEF, i -> Asking.next(BOOK, i).question());
       int coreLeads = core.leads(whole);
       int briefLeads = brief.leads(whole);
       sooner += briefLeads > 0 && (coreLeads == 0 || briefLeads < coreLeads) ? 1 : 0;

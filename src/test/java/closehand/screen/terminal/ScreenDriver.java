@@ -49,26 +49,23 @@ public final class ScreenDriver {
   private final KeyDecoder decoder = new KeyDecoder();
   private long millis;
 
-  private ScreenDriver(Showing showing, int columns, int rows, Theme theme, HoldGuard guard)
-      throws IOException {
+  private ScreenDriver(Showing showing, int columns, int rows, Theme theme) throws IOException {
     terminal = new DefaultVirtualTerminal(new TerminalSize(columns, rows));
     screen = new TerminalScreen(terminal);
     screen.startScreen();
-    stage = new Stage(showing, screen, theme, guard);
+    stage = new Stage(showing, screen, theme);
     stage.paint();
   }
 
-  /** Opens the screen with the usual theme and the usual guard. */
+  /** Opens the screen in the usual theme. */
   public static ScreenDriver open(Showing showing, int columns, int rows) {
-    HoldGuard guard = new HoldGuard(HoldGuard.USUAL_HOLD_MILLIS, HoldGuard.USUAL_BOUNCE_MILLIS);
-    return open(showing, columns, rows, Theme.PLAIN, guard);
+    return open(showing, columns, rows, Theme.PLAIN);
   }
 
-  /** Opens the screen in a theme, with a guard. */
-  public static ScreenDriver open(
-      Showing showing, int columns, int rows, Theme theme, HoldGuard guard) {
+  /** Opens the screen in a theme. */
+  public static ScreenDriver open(Showing showing, int columns, int rows, Theme theme) {
     try {
-      return new ScreenDriver(showing, columns, rows, theme, guard);
+      return new ScreenDriver(showing, columns, rows, theme);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

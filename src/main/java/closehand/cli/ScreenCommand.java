@@ -1,0 +1,156 @@
+package closehand.cli;
+
+import closehand.bank.Bank;
+import closehand.interview.Interview;
+import closehand.interview.Message;
+import closehand.interview.Provenance;
+import closehand.report.Glyphs;
+import closehand.screen.terminal.FaceChoice;
+import closehand.screen.terminal.FullScreen;
+import closehand.screen.terminal.Theme;
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
+import java.io.FileOutputStream;
+import java.io.IOException;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** Opens the full screen where the terminal can serve; elsewhere says why the line face comes. */
+final class ScreenCommand {
+  private final Surroundings surroundings;
+  private final InterviewCommand.Wanted wanted;
+  private final Cases cases;
+
+  ScreenCommand(Surroundings surroundings, InterviewCommand.Wanted wanted) {
+    this.surroundings = surroundings;
+    this.wanted = wanted;
+    this.cases = Cases.in(wanted.home, surroundings);
+  }
+
+  /**
+   * Shows the start screen until somebody leaves.
+   *
+   * @return the exit code, or nothing where the line face is to serve
+   */
+  Optional<Integer> start() throws IOException {
+    return show(session -> Optional.empty());
+  }
+
+  /**
+   * Shows a new interview or the case wanted.
+   *
+   * @return the exit code, or nothing where the line face is to serve
+   */
+  Optional<Integer> run(Optional<Provenance.By> asker, Optional<Interview.Route> route)
+      throws IOException {
+    return show(session -> open(session, asker, route));
+  }
+
+  private Optional<Integer> open(
+      ScreenSession session, Optional<Provenance.By> asker, Optional<Interview.Route> route)
+      throws IOException {
+    if (wanted.caseName.isPresent()) {
+      return again(session, wanted.caseName.get(), asker, route);
+    }
+    if (asker.isPresent() || route.isPresent()) {
+      session
+          .face()
+          .beginning(asker.orElse(Provenance.By.VOLUNTEER), route.orElse(Interview.Route.CORE));
+    } else {
+      session.face().beginning();
+    }
+    return Optional.empty();
+  }
+
+  /** A saved case is opened before the screen is taken over, since it may need a passphrase. */
+  private Optional<Integer> again(
+      ScreenSession session,
+      String name,
+      Optional<Provenance.By> asker,
+      Optional<Interview.Route> route)
+      throws IOException {
+    PlainConsole console =
+        new PlainConsole(surroundings, surroundings.input(), session.glyphs(), false);
+    CaseOpening opening =
+        new CaseOpening(surroundings, cases, session.book().pages().bank(), console);
+    CaseOpening.Outcome outcome = opening.again(name, wanted.review);
+    if (outcome instanceof CaseOpening.Outcome.Ended ended) {
+      return Optional.of(ended.exitCode());
+    }
+    CaseOpening.Outcome.Ready ready = (CaseOpening.Outcome.Ready) outcome;
+    Interview interview = ready.interview();
+    if (asker.isPresent()) {
+      interview = interview.after(new Message.Conduct(asker.get()));
+    }
+    if (route.isPresent()) {
+      interview = interview.after(new Message.TakeRoute(route.get()));
+    }
+    session.with(session.book().take(ready.kept(), interview));
+    return Optional.empty();
+  }
+
+  /** What is in sight first; an exit code where nothing is to be shown. */
+  private interface Opening {
+    Optional<Integer> on(ScreenSession session) throws IOException;
+  }
+
+  private Optional<Integer> show(Opening opening) throws IOException {
+    FaceChoice choice =
+        FaceChoice.of(
+            new FaceChoice.Circumstances(
+                wanted.line,
+                wanted.script.isPresent(),
+                surroundings.typed(),
+                surroundings.environment(),
+                System.getProperty("os.name", "")));
+    if (!choice.fullScreen()) {
+      return lineByLine(choice);
+    }
+    Optional<Theme> theme = Theme.chosen(wanted.theme, wanted.noColour, surroundings.environment());
+    if (theme.isEmpty()) {
+      surroundings.error().println("A theme is plain, contrast or mono.");
+      return Optional.of(ExitCode.USAGE);
+    }
+    Ahead<BankSource.Loaded> loading = BankSource.ahead(wanted.bank);
+    if (wanted.bank.isPresent() && BankSource.await(loading).bank().isEmpty()) {
+      Commands.report(BankSource.await(loading).problems(), surroundings);
+      return Optional.of(ExitCode.BAD_DATA);
+    }
+    return show(opening, theme.get(), loading);
+  }
+
+  private Optional<Integer> show(Opening opening, Theme theme, Ahead<BankSource.Loaded> loading)
+      throws IOException {
+    Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
+    Supplier<Bank> bank = () -> loading.get().bank().orElseThrow();
+    try (ScreenSession session =
+        new ScreenSession(surroundings, cases, wanted.bank, bank, glyphs)) {
+      if (wanted.transcript.isPresent()) {
+        session.face().followedBy(Transcript.in(wanted.transcript.get(), surroundings, glyphs));
+      }
+      Optional<Integer> ended = opening.on(session);
+      if (ended.isPresent()) {
+        return ended;
+      }
+      Optional<FullScreen> screen =
+          FullScreen.takeOver(
+              new FileInputStream(FileDescriptor.in),
+              new FileOutputStream(FileDescriptor.out),
+              surroundings.characters(),
+              theme);
+      if (screen.isEmpty()) {
+        return lineByLine(FaceChoice.noSetUp());
+      }
+      screen.get().show(session.face());
+      return Optional.of(session.finish());
+    }
+  }
+
+  private Optional<Integer> lineByLine(FaceChoice choice) {
+    if (!wanted.lineWasSaid) {
+      surroundings.output().println(choice.why());
+      wanted.lineWasSaid = true;
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,67 @@
+package closehand.screen;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import closehand.interview.Answers;
+import closehand.rules.Standing;
+import closehand.screen.frame.ScreenSize;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/**
+ * Holds the files that {@code src/test/e2e/run} types at a real terminal: the digits of a whole
+ * interview, and the approaches its answers point to.
+ */
+class TypedInterviewTest {
+  private static final Path FOLDER = Path.of("src", "test", "e2e");
+  private static final int DIGITS_A_LINE = 60;
+
+  @ParameterizedTest
+  @CsvSource({"0,80,24", "7,40,12"})
+  void theDigitsToTypeAreThoseTheScreensAskFor(int number, int columns, int rows)
+      throws IOException {
+    Answers wanted = CoreDesk.goldCase(number);
+    Player player = new Player(Player.Means.DIGITS, new ScreenSize(columns, rows));
+    player.take(o -> o.words().equals("Start a new interview"));
+    player.take(o -> o.words().startsWith("A clinician"));
+    player.take(o -> o.words().startsWith("The whole interview"));
+    player.take(o -> o.words().startsWith("Not sealed"));
+    player.answer(wanted);
+
+    hold("case-" + number + ".digits", lines(player.typed()));
+    hold("case-" + number + ".approaches", approaches(wanted));
+  }
+
+  private static List<String> lines(String digits) {
+    List<String> lines = new ArrayList<>();
+    for (int from = 0; from < digits.length(); from += DIGITS_A_LINE) {
+      lines.add(digits.substring(from, Math.min(digits.length(), from + DIGITS_A_LINE)));
+    }
+    return lines;
+  }
+
+  private static List<String> approaches(Answers answers) {
+    List<String> approaches = new ArrayList<>();
+    for (Standing standing : CoreDesk.RULES.advise(answers).suggestions()) {
+      approaches.add(standing.approach().id());
+    }
+    return approaches;
+  }
+
+  private static void hold(String name, List<String> lines) throws IOException {
+    Path file = FOLDER.resolve(name);
+    if (Boolean.getBoolean("golden.update")) {
+      Files.write(file, lines, StandardCharsets.UTF_8);
+    }
+    assertEquals(
+        String.join("\n", Files.readAllLines(file, StandardCharsets.UTF_8)),
+        String.join("\n", lines),
+        () -> file + " is out of date; -Dgolden.update=true writes it anew");
+  }
+}
