@@ -14,8 +14,7 @@ import java.util.Locale;
 
 /**
  * Processor time of one thread in place of wall time, for machines that are busy with other work:
- * the same things as {@link WhyBenchmark}, warm, median of 41 rounds, of the
- * deep check 9.
+ * the same things as {@link WhyBenchmark}, warm, median of 41 rounds, of the deep check 9.
  */
 public final class CpuTimes {
   private static final int ROUNDS = 41;
@@ -29,7 +28,10 @@ public final class CpuTimes {
     bench.read();
     RuleBook rules = bench.rules();
     Interview screened = bench.screened();
-    time("single changes of a whole case", ROUNDS, () -> Variations.of(rules, bench.whole()).singles());
+    time(
+        "single changes of a whole case",
+        ROUNDS,
+        () -> Variations.of(rules, bench.whole()).singles());
     time("5,000 pairs", ROUNDS, () -> Variations.of(rules, bench.whole()).pairs(5_000));
     time("settled by", ROUNDS, () -> Settled.of(rules, bench.whole()));
     time("next question after the warning signs", ROUNDS, () -> Asking.next(rules, screened));
