@@ -78,8 +78,7 @@ final class CaseLoading {
   }
 
   private Optional<Case> saved(Bank bank, String name) throws IOException {
-    CaseStore.Opened opened =
-        Cases.in(source.home(), surroundings).open(name, bank, passphrases);
+    CaseStore.Opened opened = Cases.in(source.home(), surroundings).open(name, bank, passphrases);
     if (opened instanceof CaseStore.Opened.Refused refused) {
       Optional<Case> nothing = refuse(refused.problems());
       exitCode = Commands.missing(refused.problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA;

@@ -134,14 +134,24 @@ final class PlanCommand {
       return explain(plans, input);
     }
     List<ControlPlan> all = plans.values().stream().map(Planned::plan).toList();
-    print(wanted.json() ? PlanWriter.write(all, List.of()) : text(input, plans, rated.get()));
+    String json = json(input, plans, rated.get());
+    print(wanted.json() ? json : text(input, plans, rated.get()));
     if (keeping.isPresent()) {
-      int code = keeping.get().keep(input.bank(), PlanWriter.write(all, List.of()));
+      int code = keeping.get().keep(input.bank(), json);
       if (code != ExitCode.DONE) {
         return code;
       }
     }
     return all.stream().allMatch(ControlPlan::proven) ? ExitCode.DONE : ExitCode.UNFINISHED;
+  }
+
+  private static String json(PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {
+    List<Planned> all = List.copyOf(plans.values());
+    return PlanWriter.write(
+        all.stream().map(Planned::plan).toList(),
+        LoadText.day(input, all, rated).games(),
+        rated.accepted(),
+        List.of());
   }
 
   private String text(PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {

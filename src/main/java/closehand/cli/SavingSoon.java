@@ -2,6 +2,7 @@ package closehand.cli;
 
 import closehand.interview.Interview;
 import java.io.IOException;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -37,7 +38,7 @@ final class SavingSoon implements Kept {
     if (waiting.compareAndSet(/* expectedValue= */ false, /* newValue= */ true)) {
       running().execute(this::write);
     }
-    Optional<IOException> last = trouble.get();
+    Optional<IOException> last = Objects.requireNonNull(trouble.get());
     if (last.isPresent()) {
       throw last.get();
     }

@@ -34,7 +34,7 @@ public final class LoadText {
   }
 
   /** What the plans of one player ask over a day. */
-  static DayLoad day(PageInput input, List<Planned> plans, Rated rated) {
+  public static DayLoad day(PageInput input, List<Planned> plans, Rated rated) {
     Body body = new Body(rated.effort(), Body.of(input.answers()).tapsInTenSeconds());
     PlayTime time = PlayTimes.of(input.answers());
     List<PlanLoad> loads = new ArrayList<>();

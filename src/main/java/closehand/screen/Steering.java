@@ -17,10 +17,10 @@ final class Steering {
    * Where to go on after an answer.
    *
    * @param talk at the question that tells most
-   * @param why why it is asked, in a sentence, or empty
+   * @param lines why it is asked, ready to print; empty where there is nothing to say
    * @param enough what is to be read when enough is known; empty while it is not
    */
-  record Course(Talk talk, String why, List<String> enough) {}
+  record Course(Talk talk, List<String> lines, List<String> enough) {}
 
   static Course after(Talk talk, Message message) {
     Interview interview = talk.interview();
@@ -33,18 +33,15 @@ final class Steering {
         || !between
         || interview.route() != Interview.Route.BRIEF
         || talk.consultation().ends()) {
-      return new Course(talk, "", List.of());
+      return new Course(talk, List.of(), List.of());
     }
     Optional<NextStep> next = talk.advisor().next(interview);
     if (next.isEmpty()) {
-      return new Course(talk, "", List.of());
+      return new Course(talk, List.of(), List.of());
     }
     return next.get().question().isEmpty()
-        ? new Course(talk, "", next.get().lines())
-        : new Course(
-            talk.steered(next.get().question().get()),
-            String.join(" ", next.get().lines()),
-            List.of());
+        ? new Course(talk, List.of(), next.get().lines())
+        : new Course(talk.steered(next.get().question().get()), next.get().lines(), List.of());
   }
 
   /** On with the short interview, at the first question that has not come up. */

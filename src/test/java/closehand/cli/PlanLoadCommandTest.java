@@ -59,6 +59,14 @@ class PlanLoadCommandTest {
   }
 
   @Test
+  void otherProgramsGetTheLoadToo() {
+    String json = flat(plan("--json"));
+    assertTrue(json.contains("\"load\" : { \"hands\" : [ { \"id\" : \"right\""), json);
+    assertTrue(json.contains("\"method\" : \"Composite Strain Index\""), json);
+    assertTrue(json.contains("\"blockedBy\" : [ ]"), json);
+  }
+
+  @Test
   void whatCannotBeIsToldWithWhatIsPossible() {
     World effort = plan("--effort", "R.T=11");
     assertEquals(ExitCode.USAGE, effort.code());

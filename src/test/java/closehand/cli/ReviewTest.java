@@ -68,9 +68,7 @@ class ReviewTest {
 
   @Test
   void aPlanKeptInTheCaseStaysAsGivenAndIsMarkedOnceSomethingHasChanged() throws IOException {
-    String script =
-        FIRST.substring(0, FIRST.length() - 2)
-            + ":j GAM-01\n=RAC\n";
+    String script = FIRST.substring(0, FIRST.length() - 2) + ":j GAM-01\n=RAC\n";
     World.run(script, "interview", "--home", folder.toString());
     String name = Cases.at(folder).store().names().get(0);
     String home = folder.toString();
