@@ -1,8 +1,6 @@
 package closehand.screen;
 
 import closehand.interview.Interview;
-import closehand.screen.frame.Role;
-import closehand.screen.view.Block;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -61,7 +59,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   private Shown first() {
     Shown.Builder screen = new Shown.Builder(heading);
     lines.forEach(line -> screen.say(line).gap());
-    return screen.offer(1, "Go on", new Act.Close()).build();
+    return screen.offer(0, "Go on", new Act.Close()).build();
   }
 
   /** The suggestions as they stand when the screen comes up. */
@@ -101,15 +99,8 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   }
 
   private static Shown.Builder text(Shown.Builder screen, List<String> lines) {
-    lines.forEach(line -> screen.add(new Block.Laid(line, role(line))));
+    Paragraphs.of(lines).forEach(screen::add);
     return screen;
-  }
-
-  private static Role role(String line) {
-    String bare = line.strip();
-    boolean warns =
-        bare.startsWith("Stop.") || bare.startsWith("Take care") || bare.startsWith("STOP");
-    return warns ? Role.WARNING : Role.PLAIN;
   }
 
   private static Shown closing(Shown.Builder screen) {
