@@ -74,13 +74,13 @@ public final class Planning {
 
   /** The same, where a clinician accepts that these parts of the body go above their red lines. */
   public Planning lifting(Set<String> parts) {
-    return new Planning(
-        bank, figures, answers, together, byGame, changed, tieBreak, parts);
+    return new Planning(bank, figures, answers, together, byGame, changed, tieBreak, parts);
   }
 
   /** The same, with ties between plans of equal cost broken by what makes this smaller. */
   public Planning breakingTiesBy(ToDoubleFunction<Planned> smaller) {
-    return new Planning(bank, figures, answers, together, byGame, changed, Optional.of(smaller), lifted);
+    return new Planning(
+        bank, figures, answers, together, byGame, changed, Optional.of(smaller), lifted);
   }
 
   /**
@@ -101,7 +101,10 @@ public final class Planning {
     return together.withheld()
         ? Optional.empty()
         : bank.planFigures()
-            .map(f -> new Planning(bank, f, answers, together, byGame, changed, Optional.empty(), Set.of()));
+            .map(
+                f ->
+                    new Planning(
+                        bank, f, answers, together, byGame, changed, Optional.empty(), Set.of()));
   }
 
   /** The slots, from 1, that hold a game with a profile. */
