@@ -142,7 +142,7 @@ final class PlanCommand {
       print(wanted.json() ? MixWriter.write(games) : MixLines.of(input, games, glyphs()));
       return ExitCode.DONE;
     }
-    Map<Integer, Planned> plans = plans(planning, ask.get());
+    Map<Integer, Planned> plans = plans(planning.lifting(rated.get().parts()), ask.get());
     if (wanted.explain().isPresent()) {
       return explain(plans, input);
     }
