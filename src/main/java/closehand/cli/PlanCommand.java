@@ -36,6 +36,7 @@ final class PlanCommand {
   private final BankOption bank;
   private final AnswersOption source;
   private final Wanted wanted;
+  private Optional<PlanKeeping> keeping = Optional.empty();
 
   /** What was asked for on the command line. */
   record Wanted(
@@ -48,6 +49,7 @@ final class PlanCommand {
       List<String> efforts,
       List<String> accepts,
       boolean load,
+      boolean keep,
       boolean json) {
     Wanted {
       efforts = List.copyOf(efforts);
@@ -71,6 +73,13 @@ final class PlanCommand {
       return loading.exitCode();
     }
     Pages pages = loading.pages();
+    if (wanted.keep()) {
+      keeping = PlanKeeping.of(surroundings, source, loading.passphrases());
+      if (keeping.isEmpty()) {
+        surroundings.error().println("--keep needs a saved case, named by its name.");
+        return ExitCode.USAGE;
+      }
+    }
     Optional<String> wrong = wrongApproach(pages.bank());
     if (wrong.isPresent()) {
       surroundings.error().println(wrong.get());
@@ -103,7 +112,7 @@ final class PlanCommand {
     return ExitCode.DONE;
   }
 
-  private int plan(Planning planning, PageInput input) {
+  private int plan(Planning planning, PageInput input) throws IOException {
     List<Integer> slots = planning.slots();
     if (wanted.game().isPresent() && !slots.contains(wanted.game().getAsInt() + 1)) {
       surroundings
@@ -120,13 +129,29 @@ final class PlanCommand {
     if (rated.isEmpty()) {
       return ExitCode.USAGE;
     }
-    Map<Integer, Planned> plans = plans(planning, ask.get());
+    Map<Integer, Planned> plans = plans(planning.lifting(rated.get().parts()), ask.get());
     if (wanted.explain().isPresent()) {
       return explain(plans, input);
     }
     List<ControlPlan> all = plans.values().stream().map(Planned::plan).toList();
-    print(wanted.json() ? PlanWriter.write(all, List.of()) : text(input, plans, rated.get()));
+    String json = json(input, plans, rated.get());
+    print(wanted.json() ? json : text(input, plans, rated.get()));
+    if (keeping.isPresent()) {
+      int code = keeping.get().keep(input.bank(), json);
+      if (code != ExitCode.DONE) {
+        return code;
+      }
+    }
     return all.stream().allMatch(ControlPlan::proven) ? ExitCode.DONE : ExitCode.UNFINISHED;
+  }
+
+  private static String json(PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {
+    List<Planned> all = List.copyOf(plans.values());
+    return PlanWriter.write(
+        all.stream().map(Planned::plan).toList(),
+        LoadText.day(input, all, rated).games(),
+        rated.accepted(),
+        List.of());
   }
 
   private String text(PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {

@@ -83,6 +83,9 @@ final class PlanOptions extends Subcommand {
       description = "A clinician accepts a red part of the body, by name and with a reason.")
   private List<String> accepts = new ArrayList<>();
 
+  @Option(names = "--keep", description = "Keep this plan in the case, as it is given now.")
+  private boolean keep;
+
   @Option(names = "--json", description = "One JSON object for other programs.")
   private boolean json;
 
@@ -112,6 +115,7 @@ final class PlanOptions extends Subcommand {
             efforts,
             accepts,
             load,
+            keep,
             json);
     return new PlanCommand(surroundings, bank, source, wanted).run();
   }

@@ -6,6 +6,8 @@ import closehand.plan.ControlPlan;
 import closehand.plan.ControlPlan.Assignment;
 import closehand.plan.ControlPlan.Mode;
 import closehand.plan.Planned;
+import closehand.strain.DayLoad;
+import closehand.strain.PlanLoad;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -50,13 +52,23 @@ public final class SetupSheet {
     pieces.addAll(CautionLines.of(input));
     checks();
     order();
-    for (Planned planned : plans) {
-      game(planned);
+    DayLoad day = LoadText.day(input, plans, LoadText.Rated.NOTHING);
+    for (int i = 0; i < plans.size(); i++) {
+      PlanLoad load = day.games().get(i);
+      List<Piece> blocked = LoadLines.blocked(load, List.of());
+      if (blocked.isEmpty()) {
+        game(plans.get(i));
+      } else {
+        pieces.add(new Heading(load.title()));
+        pieces.addAll(blocked);
+      }
+      pieces.addAll(LoadLines.of(input.bank(), load));
     }
     if (plans.isEmpty()) {
       pieces.add(new Gap());
       pieces.add(Paragraph.of("No plan yet: no game has been named."));
     }
+    pieces.addAll(LoadText.under(input, day));
     pieces.addAll(PlanLines.standing());
     pieces.addAll(FooterLines.of(input));
   }

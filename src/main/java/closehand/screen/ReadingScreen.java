@@ -1,8 +1,6 @@
 package closehand.screen;
 
 import closehand.interview.Interview;
-import closehand.screen.frame.Role;
-import closehand.screen.view.Block;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -18,6 +16,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
 
   enum Kind {
     FIRST,
+    ENOUGH,
     LINES,
     HELP,
     SO_FAR,
@@ -40,6 +39,11 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     return new ReadingScreen(Kind.FIRST, "Before we begin", lines);
   }
 
+  /** What is read when enough is known on the briefest route. */
+  static ReadingScreen enough(List<String> lines) {
+    return new ReadingScreen(Kind.ENOUGH, "Enough is known", lines);
+  }
+
   @Override
   public Shown shown(ScreenModel model) {
     return switch (kind) {
@@ -47,6 +51,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
       case SO_FAR -> soFar(model.settings().shared());
       case PAGE -> page(model);
       case FIRST -> first();
+      case ENOUGH -> enough();
       case LINES -> closing(text(new Shown.Builder(heading), lines));
     };
   }
@@ -54,7 +59,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   private Shown first() {
     Shown.Builder screen = new Shown.Builder(heading);
     lines.forEach(line -> screen.say(line).gap());
-    return screen.offer(1, "Go on", new Act.Close()).build();
+    return screen.offer(0, "Go on", new Act.Close()).build();
   }
 
   /** The suggestions as they stand when the screen comes up. */
@@ -67,6 +72,12 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   static ReadingScreen page(Talk talk) {
     return new ReadingScreen(
         Kind.PAGE, "The page as it stands", talk.advisor().page(talk.interview()));
+  }
+
+  private Shown enough() {
+    Shown.Builder screen = text(new Shown.Builder(heading), lines).gap();
+    screen.offer(1, "End here, with the page", new Act.Swap(Menu.of(Menu.Kind.FINISHED)));
+    return screen.offer(2, "Go on with the short interview", new Act.GoOn()).build();
   }
 
   private Shown soFar(boolean shared) {
@@ -88,15 +99,8 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   }
 
   private static Shown.Builder text(Shown.Builder screen, List<String> lines) {
-    lines.forEach(line -> screen.add(new Block.Laid(line, role(line))));
+    Paragraphs.of(lines).forEach(screen::add);
     return screen;
-  }
-
-  private static Role role(String line) {
-    String bare = line.strip();
-    boolean warns =
-        bare.startsWith("Stop.") || bare.startsWith("Take care") || bare.startsWith("STOP");
-    return warns ? Role.WARNING : Role.PLAIN;
   }
 
   private static Shown closing(Shown.Builder screen) {
