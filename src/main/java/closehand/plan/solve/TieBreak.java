@@ -17,7 +17,8 @@ import java.util.stream.IntStream;
  * there a plan that costs no more with this action on an earlier place and all actions before it as
  * they are settled? If so go on from that plan, until there is none. Places are in the order of
  * device, row, column, input, layer and mode; being left out comes last. The result is the first
- * plan of all in this order, so it does not depend on the order of actions or inputs in the problem.
+ * plan of all in this order, so it does not depend on the order of actions or inputs in the
+ * problem.
  */
 final class TieBreak {
   private final Tables tables;
@@ -35,7 +36,9 @@ final class TieBreak {
     tables.problem.equipment().inputs().forEach(i -> inputs.put(i.id(), i));
     Comparator<Placement> order =
         Comparator.<Placement, Input>comparing(
-                p -> inputs.getOrDefault(p.slot().input(), tables.problem.equipment().inputs().get(0)),
+                p ->
+                    inputs.getOrDefault(
+                        p.slot().input(), tables.problem.equipment().inputs().get(0)),
                 Comparator.comparing(Input::device)
                     .thenComparingInt(Input::row)
                     .thenComparingInt(Input::column)

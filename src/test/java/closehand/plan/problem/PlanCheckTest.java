@@ -126,13 +126,22 @@ class PlanCheckTest {
     for (int cross = 0; cross < 65; cross++) {
       inputs.add(
           new Input(
-              "B" + cross, "button", first.device(), first.effector(), first.can(), 100, 0,
-              first.effort(), 1000, cross, 1, cross));
+              "B" + cross,
+              "button",
+              first.device(),
+              first.effector(),
+              first.can(),
+              100,
+              0,
+              first.effort(),
+              1000,
+              cross,
+              1,
+              cross));
     }
     Equipment e = plain.equipment();
     PlanProblem many =
-        plain.with(
-            new Equipment(e.devices(), inputs, e.layers(), 1, List.of(), List.of()));
+        plain.with(new Equipment(e.devices(), inputs, e.layers(), 1, List.of(), List.of()));
     assertEquals(List.of("too-many-kinds-of-place /inputs"), found(many));
   }
 

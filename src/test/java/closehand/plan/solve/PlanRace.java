@@ -9,7 +9,8 @@ import java.util.Optional;
 /**
  * Measures the search against the general solver in one run, by {@code docs/measure-plan.sh}. The
  * general solver gets one worker and the setting that was fastest on these problems; ours runs in
- * the same Java, each instance once to warm up and then five times, of which the middle time counts.
+ * the same Java, each instance once to warm up and then five times, of which the middle time
+ * counts.
  */
 final class PlanRace {
   private static final double MOST_SECONDS = 30;
@@ -45,7 +46,9 @@ final class PlanRace {
   private static double ours(String name) {
     PlanProblem problem = Instances.read(name);
     List<Double> times = new ArrayList<>();
-    for (int repeat = 0; repeat <= REPEATS && !name.startsWith("t") && !name.startsWith("x"); repeat++) {
+    for (int repeat = 0;
+        repeat <= REPEATS && !name.startsWith("t") && !name.startsWith("x");
+        repeat++) {
       long begin = System.nanoTime();
       PlanOutcome outcome = ControlPlanSolver.solve(problem, Budget.ORDINARY, Optional.empty());
       times.add((System.nanoTime() - begin) / 1e9);
@@ -80,7 +83,9 @@ final class PlanRace {
             Budget.ORDINARY.withNodes(1_000_000).stoppedBy(() -> System.nanoTime() > end),
             Optional.empty());
     double gap = 100.0 * (outcome.best() - outcome.bound()) / outcome.best();
-    say("%s after %d s: best %d, gap %.2f %%, %s, %d nodes", name, seconds, outcome.best(), gap, outcome.status(), outcome.nodes());
+    say(
+        "%s after %d s: best %d, gap %.2f %%, %s, %d nodes",
+        name, seconds, outcome.best(), gap, outcome.status(), outcome.nodes());
   }
 
   private static void say(String format, Object... values) {
