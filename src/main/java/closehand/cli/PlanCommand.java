@@ -129,7 +129,7 @@ final class PlanCommand {
     if (rated.isEmpty()) {
       return ExitCode.USAGE;
     }
-    Map<Integer, Planned> plans = plans(planning, ask.get());
+    Map<Integer, Planned> plans = plans(planning.lifting(rated.get().parts()), ask.get());
     if (wanted.explain().isPresent()) {
       return explain(plans, input);
     }

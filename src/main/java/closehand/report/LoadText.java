@@ -12,6 +12,8 @@ import closehand.strain.SessionPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The load of a player's control plans, beside the plans and in detail. */
 public final class LoadText {
@@ -30,6 +32,11 @@ public final class LoadText {
     public Rated {
       effort = Map.copyOf(effort);
       accepted = List.copyOf(accepted);
+    }
+
+    /** The parts that are accepted above their red lines. */
+    public Set<String> parts() {
+      return accepted.stream().map(Accepted::effector).collect(Collectors.toUnmodifiableSet());
     }
   }
 
