@@ -220,6 +220,11 @@ class RequirementsTest {
         refused.frame().text().get(refused.frame().cursor().row()).contains("Number: _"),
         text(refused));
     assertEquals(answers(at("0 END-01", "")), answers(model));
+    for (ScreenSize size : GoldenScreensTest.SIZES) {
+      Frame frame = new Scenes.Scene("", "0 END-02", "99").at(size, Glyphs.UNICODE).frame();
+      String seen = String.join(" ", frame.text());
+      assertTrue(seen.contains("Please note") && seen.contains("Number: _"), size + seen);
+    }
   }
 
   @Test
