@@ -32,6 +32,7 @@ final class Commanding {
       case WHO -> show(model, Menu.of(Menu.Kind.WHO_ANSWERS));
       case SO_FAR -> told(show(model, ReadingScreen.soFar(talk)), command);
       case EXPLAIN -> show(model, ExplainScreen.of(talk));
+      case PLAN -> told(show(model, ReadingScreen.plan(talk)), command);
       case PAGE -> told(show(model, ReadingScreen.page(talk)), command);
       case LOWER -> show(model, Menu.of(Menu.Kind.LOWER));
       case ASKER -> show(model, Menu.of(Menu.Kind.CONDUCT));

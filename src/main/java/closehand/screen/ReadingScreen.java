@@ -20,6 +20,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     LINES,
     HELP,
     SO_FAR,
+    PLAN,
     PAGE
   }
 
@@ -50,6 +51,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
       case HELP -> Help.of(model);
       case SO_FAR -> soFar(model.settings().shared());
       case PAGE -> page(model);
+      case PLAN -> closing(text(new Shown.Builder(heading), lines));
       case FIRST -> first();
       case ENOUGH -> enough();
       case LINES -> closing(text(new Shown.Builder(heading), lines));
@@ -66,6 +68,12 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   static ReadingScreen soFar(Talk talk) {
     return new ReadingScreen(
         Kind.SO_FAR, "What the answers so far point to", talk.consultation().suggestions().lines());
+  }
+
+  /** Which action goes on which input, as it stands when the screen comes up. */
+  static ReadingScreen plan(Talk talk) {
+    return new ReadingScreen(
+        Kind.PLAN, "The control plan of your games", talk.advisor().plan(talk.interview()));
   }
 
   /** The player's page as it stands when the screen comes up. */
@@ -87,6 +95,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     text(screen, shared ? List.of(bare.split("\n", -1)) : lines).gap();
     screen.offer(1, "Why one control stands as it does", new Act.Do(Command.EXPLAIN));
     screen.offer(2, "The page as it stands", new Act.Do(Command.PAGE));
+    screen.offer(3, "The control plan of your games", new Act.Do(Command.PLAN));
     return screen.offer(0, "Back", new Act.Close()).build();
   }
 
