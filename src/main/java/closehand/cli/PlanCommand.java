@@ -3,14 +3,17 @@ package closehand.cli;
 import closehand.bank.Approach;
 import closehand.bank.Bank;
 import closehand.bank.Hint;
+import closehand.json.MixWriter;
 import closehand.json.PlanWriter;
 import closehand.plan.ControlPlan;
+import closehand.plan.Mixes;
 import closehand.plan.PlanAsk;
 import closehand.plan.Planned;
 import closehand.plan.Planning;
 import closehand.plan.solve.Budget;
 import closehand.report.Glyphs;
 import closehand.report.LoadText;
+import closehand.report.MixLines;
 import closehand.report.PageInput;
 import closehand.report.PlanText;
 import java.io.IOException;
@@ -29,6 +32,9 @@ final class PlanCommand {
 
   /** For pages: content with a plan within a fifth of a per cent of the best. */
   static final Budget QUICK = Budget.ORDINARY.withNodes(400).withTolerance(20);
+
+  /** For comparing many plans. */
+  private static final Budget ROUGH = Budget.ORDINARY.withNodes(150).withTolerance(50);
 
   private static final long NODES_BY_THE_CLOCK = 2_000_000;
 
@@ -49,6 +55,7 @@ final class PlanCommand {
       List<String> efforts,
       List<String> accepts,
       boolean load,
+      boolean compare,
       boolean keep,
       boolean json) {
     Wanted {
@@ -128,6 +135,12 @@ final class PlanCommand {
         SaidAboutLoad.read(wanted.efforts(), wanted.accepts(), surroundings.error());
     if (rated.isEmpty()) {
       return ExitCode.USAGE;
+    }
+    if (wanted.compare()) {
+      List<Mixes.Comparison> games =
+          slots(planning).stream().map(s -> Mixes.of(planning, s, ask.get(), () -> ROUGH)).toList();
+      print(wanted.json() ? MixWriter.write(games) : MixLines.of(input, games, glyphs()));
+      return ExitCode.DONE;
     }
     Map<Integer, Planned> plans = plans(planning.lifting(rated.get().parts()), ask.get());
     if (wanted.explain().isPresent()) {

@@ -83,6 +83,11 @@ final class PlanOptions extends Subcommand {
       description = "A clinician accepts a red part of the body, by name and with a reason.")
   private List<String> accepts = new ArrayList<>();
 
+  @Option(
+      names = "--compare",
+      description = "Each suggested control alone, and what each adds to the best plan.")
+  private boolean compare;
+
   @Option(names = "--keep", description = "Keep this plan in the case, as it is given now.")
   private boolean keep;
 
@@ -115,6 +120,7 @@ final class PlanOptions extends Subcommand {
             efforts,
             accepts,
             load,
+            compare,
             keep,
             json);
     return new PlanCommand(surroundings, bank, source, wanted).run();

@@ -137,6 +137,13 @@ public final class Planning {
         .toList();
   }
 
+  /** Points of the rules for each suggested approach of this game, by id. */
+  public Map<String, Integer> points(int slot) {
+    Map<String, Integer> points = new TreeMap<>();
+    advice(slot).suggestions().forEach(s -> points.put(s.approach().id(), s.points()));
+    return points;
+  }
+
   /** What the player can work in this game with these approaches. */
   public Supply supply(int slot, PlanAsk ask) {
     List<String> wanted = ask.approaches().orElseGet(() -> suggested(slot));
@@ -153,8 +160,14 @@ public final class Planning {
             new KnownFacts(bank.questionnaire(), answers),
             approaches,
             advice(slot).findings(),
+            leadingPoints(slot),
             ask.mostParts()),
         lifted);
+  }
+
+  private int leadingPoints(int slot) {
+    Map<String, Integer> points = points(slot);
+    return suggested(slot).stream().mapToInt(a -> points.getOrDefault(a, 0)).max().orElse(0);
   }
 
   /** Plans for all games, each keeping to the habits of those before it, by slot. */

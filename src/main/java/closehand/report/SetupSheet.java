@@ -111,7 +111,7 @@ public final class SetupSheet {
     pieces.add(Paragraph.of(PlanLines.sureness(plan)));
     pieces.add(Paragraph.headed("Start with.", String.join("; ", first(plan)) + "."));
     settings(plan);
-    table(plan);
+    table(plan, planned.demand().takes(List.of("keyboard")));
     drawing(planned);
     positions(plan);
     left(plan);
@@ -160,10 +160,10 @@ public final class SetupSheet {
     }
   }
 
-  private void table(ControlPlan plan) {
+  private void table(ControlPlan plan, boolean keyboard) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("ACTION", "INPUT", "PART OF YOU", "HOW", "ASSIGN"));
-    KeyChoice keys = new KeyChoice(plan);
+    KeyChoice keys = new KeyChoice(plan, keyboard);
     for (Assignment one : plan.assignments()) {
       String held = one.held().map(h -> "hold " + h + ", then ").orElse("");
       rows.add(
@@ -179,8 +179,8 @@ public final class SetupSheet {
     pieces.add(new Gap());
     pieces.add(
         Paragraph.of(
-            "ASSIGN names the key or button with its USB HID usage in brackets. F keys stand for any"
-                + " key that the game does not use yet."));
+            "ASSIGN names the key or button with its USB HID usage in brackets."
+                + (keyboard ? " F keys stand for any key that the game does not use yet." : "")));
   }
 
   private static String how(Mode mode) {
