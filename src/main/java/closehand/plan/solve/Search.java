@@ -84,6 +84,9 @@ final class Search {
   /** Searches until the proof, the end of the budget or the stop. */
   void run(Optional<int[]> previous) {
     beginnings(previous);
+    if (previous.isPresent() && best.isFound()) {
+      shaken = SHAKEN_REGIMES; // the plan before a small change is good already
+    }
     boolean within = true;
     while (within && !open.isEmpty() && !best.rulesOut(open.peek().bound())) {
       Node node = open.poll();
