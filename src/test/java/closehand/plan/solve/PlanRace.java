@@ -8,9 +8,8 @@ import java.util.Optional;
 
 /**
  * Measures the search against the general solver in one run, by {@code docs/measure-plan.sh}. The
- * general solver gets one worker and the setting that was fastest on these problems; ours runs in
- * the same Java, each instance once to warm up and then five times, of which the middle time
- * counts.
+ * general solver gets one worker and full linear relaxation; ours runs in the same Java, each
+ * instance once to warm up and then five times, of which the middle time counts.
  */
 final class PlanRace {
   private static final double MOST_SECONDS = 30;
