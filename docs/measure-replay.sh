@@ -18,8 +18,8 @@ for set in few cases; do
   java -Xmx64m -jar "$jar" replay "$work/$set" --bank question-banks/core >"$work/out" 2>/dev/null & pid=$!
   peak=0
   while kill -0 $pid 2>/dev/null; do
-    now=$(sed -n 's/^VmRSS: *\([0-9]*\) kB/\1/p' /proc/$pid/status 2>/dev/null || echo 0)
-    [ "${now:-0}" -gt $peak ] && peak=$now
+    now=$(sed -n 's/^VmRSS:[^0-9]*\([0-9]*\) kB/\1/p' /proc/$pid/status 2>/dev/null || echo 0)
+    if [ "${now:-0}" -gt $peak ]; then peak=$now; fi
     sleep 0.1
   done
   wait $pid

@@ -75,6 +75,18 @@ public class WhyBenchmark {
     screened = interview(signs);
   }
 
+  RuleBook rules() {
+    return rules;
+  }
+
+  Answers whole() {
+    return whole;
+  }
+
+  Interview screened() {
+    return screened;
+  }
+
   /** Every single other answer of a whole case. */
   @Benchmark
   public List<Variation> singleChanges() {

@@ -51,6 +51,8 @@ public record PlanFigures(
    * @param lastResortTimes and costs so many times as much
    * @param importanceTimes by importance 0 to 3: what matters more goes to easier inputs
    * @param uncertainTimes for facts that were told or measured in an unsteady seat
+   * @param effectorTimes how much harder than a finger's a press of this part of the body is, by
+   *     its name without a side; 1 for parts that are not named
    * @param longHoldSeconds from where on a hold is a long one
    */
   public record Effort(
@@ -62,8 +64,10 @@ public record PlanFigures(
       double lastResortTimes,
       List<Double> importanceTimes,
       double uncertainTimes,
+      Map<String, Double> effectorTimes,
       double longHoldSeconds) {
     public Effort {
+      effectorTimes = Map.copyOf(effectorTimes);
       importanceTimes = List.copyOf(importanceTimes);
     }
   }

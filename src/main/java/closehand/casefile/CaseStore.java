@@ -129,6 +129,41 @@ public final class CaseStore {
   }
 
   /**
+   * Seals a case that was kept in the clear, and every other file with its content.
+   *
+   * <p>The sealed case is written first. If the machine dies before the clear files are gone, the
+   * sealed one counts, and the clear ones go when the case is next locked.
+   *
+   * @throws IOException if it cannot be sealed
+   */
+  public void seal(CaseDocument document, Questionnaire questionnaire, SealKey key)
+      throws IOException {
+    save(document, questionnaire, Optional.of(key));
+    String name = document.saved().name();
+    if (disk.names(folder).contains(name + BEFORE_END)) {
+      byte[] before = disk.read(before(name), Seal.MOST_SEALED);
+      if (!Seal.isSealed(before)) {
+        putBeside(name, before(name), Seal.seal(before, key));
+      }
+    }
+    removeClear(name);
+    disk.forceFolder(folder);
+  }
+
+  /** Removes what is in the clear of a case that is sealed. */
+  private void removeClear(String name) throws IOException {
+    List<String> files = disk.names(folder);
+    if (!files.contains(name + SEALED_END)) {
+      return;
+    }
+    disk.delete(path(name));
+    if (files.contains(name + PREVIOUS_END)
+        && !Seal.isSealed(disk.read(previous(name), Seal.MOST_SEALED))) {
+      disk.delete(previous(name));
+    }
+  }
+
+  /**
    * Puts a file that belongs to a case beside it, such as a page.
    *
    * @throws IOException if it is not written; what was there before is then still there
@@ -335,6 +370,7 @@ public final class CaseStore {
   private void sweepQuietly(String name) {
     try {
       replacement(name).sweep();
+      removeClear(name);
     } catch (IOException e) {
       // What is left behind does no harm and is removed another time.
     }

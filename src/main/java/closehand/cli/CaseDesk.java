@@ -6,12 +6,15 @@ import closehand.bank.Field;
 import closehand.interview.Interview;
 import closehand.interview.Provenance;
 import closehand.interview.Wording;
+import closehand.plan.PlanAsk;
 import closehand.report.Clean;
 import closehand.report.Consultation;
 import closehand.report.Desk;
 import closehand.report.Glyphs;
 import closehand.report.NextStep;
 import closehand.report.NextText;
+import closehand.report.PageInput;
+import closehand.report.PlanText;
 import closehand.report.PlayerPage;
 import closehand.report.QuietLine;
 import closehand.report.StopNotice;
@@ -133,6 +136,15 @@ final class CaseDesk implements Desk {
   @Override
   public List<String> page(Interview interview) {
     return lines(PlayerPage.of(pages.input(interview, kept.name(), today), glyphs));
+  }
+
+  @Override
+  public List<String> plan(Interview interview) {
+    PageInput input = pages.input(interview, kept.name(), today);
+    return Pages.planning(input, Map.of())
+        .map(p -> p.session(PlanAsk.USUAL, () -> PlanCommand.QUICK))
+        .map(plans -> lines(PlanText.of(input, List.copyOf(plans.values()), glyphs)))
+        .orElseGet(() -> lines(PlanText.withheld(input, glyphs)));
   }
 
   @Override

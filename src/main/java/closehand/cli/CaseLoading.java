@@ -17,17 +17,24 @@ final class CaseLoading {
   private final Optional<Path> bankFolder;
   private final AnswersOption source;
   private Optional<Pages> pages = Optional.empty();
+  private final OnceAsked passphrases;
   private int exitCode = ExitCode.DONE;
 
   CaseLoading(Surroundings surroundings, Optional<Path> bankFolder, AnswersOption source) {
     this.surroundings = surroundings;
     this.bankFolder = bankFolder;
     this.source = source;
+    this.passphrases = new OnceAsked(surroundings.passphrases());
   }
 
   /** The exit code when nothing could be loaded. */
   int exitCode() {
     return exitCode;
+  }
+
+  /** Opens the same case again without its passphrase being typed again. */
+  OnceAsked passphrases() {
+    return passphrases;
   }
 
   /** What pages are made with; only after something was loaded. */
@@ -71,8 +78,7 @@ final class CaseLoading {
   }
 
   private Optional<Case> saved(Bank bank, String name) throws IOException {
-    CaseStore.Opened opened =
-        Cases.in(source.home(), surroundings).open(name, bank, surroundings.passphrases());
+    CaseStore.Opened opened = Cases.in(source.home(), surroundings).open(name, bank, passphrases);
     if (opened instanceof CaseStore.Opened.Refused refused) {
       Optional<Case> nothing = refuse(refused.problems());
       exitCode = Commands.missing(refused.problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA;

@@ -157,10 +157,15 @@ final class CaseOpening {
       return new Outcome.Ended(look(saved, interview));
     }
     boolean review = reviewWanted;
+    boolean seal = false;
     if (!console.scripted() && !reviewWanted) {
       Recovery.Wish wish =
-          recovery.ask(saved.name(), !file.document().record().suggested().isEmpty());
+          recovery.ask(
+              saved.name(),
+              !file.document().record().suggested().isEmpty(),
+              file.key().isEmpty() && name.isPresent());
       review = wish == Recovery.Wish.REVIEW;
+      seal = wish == Recovery.Wish.SEAL;
       if (wish == Recovery.Wish.LOOK || wish == Recovery.Wish.DISCARD) {
         return new Outcome.Ended(
             wish == Recovery.Wish.LOOK ? look(saved, interview) : ExitCode.DONE);
@@ -175,6 +180,9 @@ final class CaseOpening {
     StoredCase kept = kept(taking, document, resumed, file.key());
     if (review) {
       kept.note(Event.What.REVIEW_BEGUN, "");
+    }
+    if (seal) {
+      new SealOffer(console, surroundings.secrets()).later(kept);
     }
     return new Outcome.Ready(kept, resumed);
   }

@@ -30,6 +30,7 @@ final class InterviewCommand {
     Optional<String> route = Optional.empty();
     Optional<String> script = Optional.empty();
     Optional<String> theme = Optional.empty();
+    Optional<Path> transcript = Optional.empty();
     boolean noColour;
     boolean line;
     boolean lineWasSaid;

@@ -58,6 +58,13 @@ final class InterviewOptions extends Subcommand {
   @Option(names = "--no-color", description = "No colours on the full screen.")
   private boolean noColour;
 
+  @Option(
+      names = "--transcript",
+      paramLabel = "FILE",
+      description =
+          "Full screen: also append to this file what the line face would say, for speech or braille.")
+  private @Nullable Path transcript;
+
   @Override
   int run(Surroundings surroundings) throws IOException {
     InterviewCommand.Wanted wanted = new InterviewCommand.Wanted();
@@ -69,6 +76,7 @@ final class InterviewOptions extends Subcommand {
     wanted.script = Optional.ofNullable(script);
     wanted.theme = Optional.ofNullable(theme);
     wanted.noColour = noColour;
+    wanted.transcript = Optional.ofNullable(transcript);
     wanted.line = line;
     wanted.ascii = bank.ascii();
     wanted.review = review;

@@ -3,14 +3,17 @@ package closehand.cli;
 import closehand.bank.Approach;
 import closehand.bank.Bank;
 import closehand.bank.Hint;
+import closehand.json.MixWriter;
 import closehand.json.PlanWriter;
 import closehand.plan.ControlPlan;
+import closehand.plan.Mixes;
 import closehand.plan.PlanAsk;
 import closehand.plan.Planned;
 import closehand.plan.Planning;
 import closehand.plan.solve.Budget;
 import closehand.report.Glyphs;
 import closehand.report.LoadText;
+import closehand.report.MixLines;
 import closehand.report.PageInput;
 import closehand.report.PlanText;
 import java.io.IOException;
@@ -30,12 +33,16 @@ final class PlanCommand {
   /** For pages: content with a plan within a fifth of a per cent of the best. */
   static final Budget QUICK = Budget.ORDINARY.withNodes(400).withTolerance(20);
 
+  /** For comparing many plans. */
+  private static final Budget ROUGH = Budget.ORDINARY.withNodes(150).withTolerance(50);
+
   private static final long NODES_BY_THE_CLOCK = 2_000_000;
 
   private final Surroundings surroundings;
   private final BankOption bank;
   private final AnswersOption source;
   private final Wanted wanted;
+  private Optional<PlanKeeping> keeping = Optional.empty();
 
   /** What was asked for on the command line. */
   record Wanted(
@@ -48,6 +55,8 @@ final class PlanCommand {
       List<String> efforts,
       List<String> accepts,
       boolean load,
+      boolean compare,
+      boolean keep,
       boolean json) {
     Wanted {
       efforts = List.copyOf(efforts);
@@ -71,6 +80,13 @@ final class PlanCommand {
       return loading.exitCode();
     }
     Pages pages = loading.pages();
+    if (wanted.keep()) {
+      keeping = PlanKeeping.of(surroundings, source, loading.passphrases());
+      if (keeping.isEmpty()) {
+        surroundings.error().println("--keep needs a saved case, named by its name.");
+        return ExitCode.USAGE;
+      }
+    }
     Optional<String> wrong = wrongApproach(pages.bank());
     if (wrong.isPresent()) {
       surroundings.error().println(wrong.get());
@@ -103,7 +119,7 @@ final class PlanCommand {
     return ExitCode.DONE;
   }
 
-  private int plan(Planning planning, PageInput input) {
+  private int plan(Planning planning, PageInput input) throws IOException {
     List<Integer> slots = planning.slots();
     if (wanted.game().isPresent() && !slots.contains(wanted.game().getAsInt() + 1)) {
       surroundings
@@ -120,13 +136,35 @@ final class PlanCommand {
     if (rated.isEmpty()) {
       return ExitCode.USAGE;
     }
-    Map<Integer, Planned> plans = plans(planning, ask.get());
+    if (wanted.compare()) {
+      List<Mixes.Comparison> games =
+          slots(planning).stream().map(s -> Mixes.of(planning, s, ask.get(), () -> ROUGH)).toList();
+      print(wanted.json() ? MixWriter.write(games) : MixLines.of(input, games, glyphs()));
+      return ExitCode.DONE;
+    }
+    Map<Integer, Planned> plans = plans(planning.lifting(rated.get().parts()), ask.get());
     if (wanted.explain().isPresent()) {
       return explain(plans, input);
     }
     List<ControlPlan> all = plans.values().stream().map(Planned::plan).toList();
-    print(wanted.json() ? PlanWriter.write(all, List.of()) : text(input, plans, rated.get()));
+    String json = json(input, plans, rated.get());
+    print(wanted.json() ? json : text(input, plans, rated.get()));
+    if (keeping.isPresent()) {
+      int code = keeping.get().keep(input.bank(), json);
+      if (code != ExitCode.DONE) {
+        return code;
+      }
+    }
     return all.stream().allMatch(ControlPlan::proven) ? ExitCode.DONE : ExitCode.UNFINISHED;
+  }
+
+  private static String json(PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {
+    List<Planned> all = List.copyOf(plans.values());
+    return PlanWriter.write(
+        all.stream().map(Planned::plan).toList(),
+        LoadText.day(input, all, rated).games(),
+        rated.accepted(),
+        List.of());
   }
 
   private String text(PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {

@@ -83,6 +83,14 @@ final class PlanOptions extends Subcommand {
       description = "A clinician accepts a red part of the body, by name and with a reason.")
   private List<String> accepts = new ArrayList<>();
 
+  @Option(
+      names = "--compare",
+      description = "Each suggested control alone, and what each adds to the best plan.")
+  private boolean compare;
+
+  @Option(names = "--keep", description = "Keep this plan in the case, as it is given now.")
+  private boolean keep;
+
   @Option(names = "--json", description = "One JSON object for other programs.")
   private boolean json;
 
@@ -112,6 +120,8 @@ final class PlanOptions extends Subcommand {
             efforts,
             accepts,
             load,
+            compare,
+            keep,
             json);
     return new PlanCommand(surroundings, bank, source, wanted).run();
   }

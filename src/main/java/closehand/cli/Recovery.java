@@ -29,7 +29,8 @@ final class Recovery {
     GO_ON,
     LOOK,
     DISCARD,
-    REVIEW
+    REVIEW,
+    SEAL
   }
 
   /** Says whose case it is, where and when it was left, and with which bank. */
@@ -99,7 +100,7 @@ final class Recovery {
   }
 
   /** Asks whether to go on; discarding is asked a second time. */
-  Wish ask(String name, boolean reviewable) throws IOException {
+  Wish ask(String name, boolean reviewable, boolean sealable) throws IOException {
     boolean here = cases.store().names().contains(name);
     while (true) {
       console.item("1", "go on (or press Enter)");
@@ -110,12 +111,18 @@ final class Recovery {
       if (reviewable) {
         console.item("4", "review it: what has changed, warning signs and pain are asked again");
       }
+      if (sealable) {
+        console.item("5", "seal it with a passphrase from now on, and go on");
+      }
       String typed = console.ask("Number: ").map(String::strip).orElse("2");
       if (typed.isEmpty() || typed.equals("1")) {
         return Wish.GO_ON;
       }
       if (typed.equals("2")) {
         return Wish.LOOK;
+      }
+      if (sealable && typed.equals("5")) {
+        return Wish.SEAL;
       }
       if (reviewable && typed.equals("4")) {
         return Wish.REVIEW;

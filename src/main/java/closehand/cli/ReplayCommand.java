@@ -22,9 +22,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** Judges many cases by two banks and tells what moves. Keeps one case at a time. */
+/** Judges many cases by two banks and tells what moves. Keeps a handful of cases at a time. */
 final class ReplayCommand {
   private static final int PROGRESS_EVERY = 1_000;
+  private static final int AT_ONCE = 64;
 
   private final Surroundings surroundings;
   private final Cases store;
@@ -57,19 +58,15 @@ final class ReplayCommand {
     List<Path> files = files(cases);
     if (json) {
       try (MoveWriter writer = new MoveWriter(surroundings.output())) {
-        for (Path file : files) {
-          Optional<Move> move = move(file, before, after);
-          if (move.isPresent()) {
-            writer.write(file.toString(), move.get());
-          }
-        }
+        each(files, before, after, writer::write);
         writer.end(compared, moved, skipped);
       }
     } else {
-      for (Path file : files) {
-        move(file, before, after)
-            .ifPresent(m -> surroundings.output().print(MoveText.of(file.toString(), m, glyphs)));
-      }
+      each(
+          files,
+          before,
+          after,
+          (name, move) -> surroundings.output().print(MoveText.of(name, move, glyphs)));
       surroundings.output().print(MoveText.summary(compared, moved, skipped.size(), counts));
     }
     surroundings.output().flush();
@@ -104,30 +101,58 @@ final class ReplayCommand {
     return files;
   }
 
-  /** How a case moves; nothing where it does not, or cannot be read, which is said then. */
-  private Optional<Move> move(Path file, RuleBook before, RuleBook after) {
-    if ((compared + skipped.size()) % PROGRESS_EVERY == PROGRESS_EVERY - 1) {
-      surroundings.error().println((compared + skipped.size() + 1) + " cases ...");
+  /** What is done with a case that moved. */
+  @FunctionalInterface
+  private interface Told {
+    void tell(String name, Move move) throws IOException;
+  }
+
+  /** What came of one case: how it stands under both banks, or what is wrong with it. */
+  private record Came(Path file, Optional<Move> move, List<Problem> problems) {}
+
+  /** A handful of cases at a time on all processors, told in order; no more are kept. */
+  private void each(List<Path> files, RuleBook before, RuleBook after, Told told)
+      throws IOException {
+    for (int from = 0; from < files.size(); from += AT_ONCE) {
+      List<Path> some = files.subList(from, Math.min(files.size(), from + AT_ONCE));
+      List<Came> came = some.parallelStream().map(f -> came(f, before, after)).toList();
+      for (Came one : came) {
+        count(one, told);
+      }
+      int done = from + some.size();
+      if (done / PROGRESS_EVERY > from / PROGRESS_EVERY) {
+        surroundings.error().println(done + " cases ...");
+      }
     }
+  }
+
+  private void count(Came one, Told told) throws IOException {
+    String name = one.file().toString();
+    if (one.move().isEmpty()) {
+      Commands.report(one.problems(), surroundings);
+      skipped.add(name);
+      return;
+    }
+    compared++;
+    Move move = one.move().get();
+    move.in().forEach(in -> counts[in.ordinal()]++);
+    if (!move.in().isEmpty()) {
+      moved++;
+      told.tell(name, move);
+    }
+  }
+
+  private static Came came(Path file, RuleBook before, RuleBook after) {
     List<Problem> problems = new ArrayList<>();
     Optional<AnyAnswers> read = read(file, problems);
     Optional<Answers> old = read.flatMap(r -> r.matching(before.bank(), problems));
-    if (old.isEmpty() || Problem.anyError(problems)) {
-      Commands.report(problems, surroundings);
-      skipped.add(file.toString());
-      return Optional.empty();
-    }
     // What the new bank no longer asks is left out; that is part of what is compared.
     Optional<Answers> now = read.flatMap(r -> r.matching(after.bank(), new ArrayList<>()));
-    if (now.isEmpty()) {
-      skipped.add(file.toString());
-      return Optional.empty();
+    if (old.isEmpty() || now.isEmpty() || Problem.anyError(problems)) {
+      return new Came(file, Optional.empty(), problems);
     }
     Move move = new Move(Standpoint.of(before, old.get()), Standpoint.of(after, now.get()));
-    compared++;
-    move.in().forEach(in -> counts[in.ordinal()]++);
-    moved += move.in().isEmpty() ? 0 : 1;
-    return move.in().isEmpty() ? Optional.empty() : Optional.of(move);
+    return new Came(file, Optional.of(move), List.of());
   }
 
   private static Optional<AnyAnswers> read(Path file, List<Problem> problems) {

@@ -2,6 +2,7 @@ package closehand.cli;
 
 import closehand.interview.Interview;
 import java.io.IOException;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -37,7 +38,7 @@ final class SavingSoon implements Kept {
     if (waiting.compareAndSet(/* expectedValue= */ false, /* newValue= */ true)) {
       running().execute(this::write);
     }
-    Optional<IOException> last = trouble.get();
+    Optional<IOException> last = Objects.requireNonNull(trouble.get());
     if (last.isPresent()) {
       throw last.get();
     }
@@ -45,9 +46,16 @@ final class SavingSoon implements Kept {
 
   private ExecutorService running() {
     ExecutorService running =
-        writer.orElseGet(() -> Executors.newSingleThreadExecutor(r -> new Thread(r, "save")));
+        writer.orElseGet(() -> Executors.newSingleThreadExecutor(SavingSoon::thread));
     writer = Optional.of(running);
     return running;
+  }
+
+  /** A program that ends otherwise than by closing its cases does not wait for this thread. */
+  private static Thread thread(Runnable work) {
+    Thread thread = new Thread(work, "save");
+    thread.setDaemon(true);
+    return thread;
   }
 
   private void write() {

@@ -103,8 +103,9 @@ final class ScreenCases implements CaseBook, AutoCloseable {
 
   private Opened opened(CaseOpening.Outcome outcome, Listener listener) {
     if (outcome instanceof CaseOpening.Outcome.Ready ready) {
+      putAway();
       open = Optional.of(ready.kept());
-      CaseDesk desk = new CaseDesk(pages(), ready.kept(), glyphs, surroundings.today());
+      CaseDesk desk = new CaseDesk(pages(), ready.kept().soon(), glyphs, surroundings.today());
       return new Opened(Optional.of(new Holding(desk, ready.interview())), listener.heard());
     }
     List<String> heard = listener.heard();
@@ -112,8 +113,19 @@ final class ScreenCases implements CaseBook, AutoCloseable {
         Optional.empty(), heard.isEmpty() ? List.of("This case could not be opened.") : heard);
   }
 
+  /** Another case, or the example, takes the place of the one at hand. */
+  private void putAway() {
+    try {
+      close();
+    } catch (IOException e) {
+      // Its answers are written; only its lock file may stay behind, which keeps nobody out.
+    }
+    open = Optional.empty();
+  }
+
   @Override
   public Opened example() {
+    putAway();
     Optional<Answers> answers = exampleAnswers();
     if (answers.isEmpty()) {
       return new Opened(Optional.empty(), List.of("The example does not fit this question bank."));

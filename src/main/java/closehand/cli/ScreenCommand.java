@@ -125,6 +125,9 @@ final class ScreenCommand {
     Supplier<Bank> bank = () -> loading.get().bank().orElseThrow();
     try (ScreenSession session =
         new ScreenSession(surroundings, cases, wanted.bank, bank, glyphs)) {
+      if (wanted.transcript.isPresent()) {
+        session.face().followedBy(Transcript.in(wanted.transcript.get(), surroundings, glyphs));
+      }
       Optional<Integer> ended = opening.on(session);
       if (ended.isPresent()) {
         return ended;

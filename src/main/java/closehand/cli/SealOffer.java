@@ -4,6 +4,7 @@ import closehand.casefile.Passphrase;
 import closehand.casefile.SealKey;
 import closehand.interview.Event;
 import closehand.line.Console;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.security.SecureRandom;
 import java.util.Arrays;
@@ -47,6 +48,25 @@ final class SealOffer {
               + where
               + ", not sealed: readable by you, and by whoever can use this account or take the disk out."
               + (refused ? " The case notes that sealing was refused." : ""));
+    }
+  }
+
+  /** Seals a case that was kept in the clear until now, if somebody wants it after all. */
+  void later(StoredCase kept) {
+    Optional<char[]> passphrase = passphrase();
+    if (passphrase.isEmpty()) {
+      console.say("It stays as it is, not sealed.");
+      return;
+    }
+    try {
+      kept.sealNow(SealKey.make(passphrase.get()));
+      console.say(
+          "It is sealed from now on, and its pages in the clear are removed. A disk may keep parts of the clear files"
+              + " until it writes over them.");
+    } catch (IOException e) {
+      console.say(kept.trouble(e) + " It stays as it is, not sealed.");
+    } finally {
+      Arrays.fill(passphrase.get(), ' ');
     }
   }
 

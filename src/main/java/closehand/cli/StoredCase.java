@@ -83,6 +83,26 @@ final class StoredCase implements Kept, Closeable {
     note(Event.What.SEALED, "");
   }
 
+  /**
+   * Seals a case that was kept in the clear until now; its pages in the clear are removed.
+   *
+   * @throws IOException if it cannot be sealed; it is then kept as before
+   */
+  void sealNow(SealKey with) throws IOException {
+    CaseDocument before = document;
+    note(Event.What.SEALED, "");
+    try {
+      cases.store().seal(document, bank.questionnaire(), with);
+    } catch (IOException e) {
+      document = before;
+      throw e;
+    }
+    key = Optional.of(with);
+    lastSaved = stamp();
+    savedEvents = document.record().history().size();
+    pages().delete();
+  }
+
   /** Notes something that happened to the case as a whole. */
   void note(Event.What what, String why) {
     Event event =

@@ -3,6 +3,7 @@ package closehand.json;
 import closehand.bank.Where;
 import closehand.interview.CaseRecord;
 import closehand.interview.SavedCase;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -32,6 +33,30 @@ public record CaseDocument(
   /** The same case under another name. */
   public CaseDocument named(String name) {
     return new CaseDocument(saved.named(name), record, plans, trials);
+  }
+
+  /**
+   * The same case with one more control plan, as it was given.
+   *
+   * @param at when, as an ISO date and time with zone
+   * @param bankVersion the version of the bank it was made with
+   * @param plan the plan as one JSON object, as {@link PlanWriter} writes it
+   */
+  public CaseDocument planned(String at, String bankVersion, String plan) {
+    Where nowhere = Where.file("");
+    JsonValue read =
+        JsonReader.read("plan", plan.getBytes(StandardCharsets.UTF_8), new ArrayList<>())
+            .orElseThrow(() -> new IllegalArgumentException("no JSON"));
+    List<JsonValue.Obj> more = new ArrayList<>(plans);
+    more.add(
+        new JsonValue.Obj(
+            List.of(
+                new JsonValue.Member("at", nowhere, new JsonValue.Str(at, nowhere)),
+                new JsonValue.Member(
+                    "bankVersion", nowhere, new JsonValue.Str(bankVersion, nowhere)),
+                new JsonValue.Member("given", nowhere, read)),
+            nowhere));
+    return new CaseDocument(saved, record, more, trials);
   }
 
   /**

@@ -25,7 +25,7 @@ final class PlanFiguresReader {
     object.optionalText("note");
     PlanFigures figures =
         new PlanFigures(
-            in.part("effort", PlanFiguresReader::effort),
+            in.part("effort", this::effort),
             in.part("prices", PlanFiguresReader::prices),
             in.part("load", PlanFiguresReader::load),
             in.part("time", PlanFiguresReader::time),
@@ -41,7 +41,7 @@ final class PlanFiguresReader {
     return figures;
   }
 
-  private static PlanFigures.Effort effort(FigureReading in) {
+  private PlanFigures.Effort effort(FigureReading in) {
     return new PlanFigures.Effort(
         in.number("pointsPerPress", 1, 1000),
         in.number("pointsPerHeldSecond", 0, 1000),
@@ -51,7 +51,16 @@ final class PlanFiguresReader {
         in.number("lastResortTimes", 1, 100),
         in.numbers("importanceTimes", LEVELS, 0.1, 10),
         in.number("uncertainTimes", 1, 10),
+        in.members("effectorTimes", this::times),
         in.number("longHoldSeconds", 0, 60));
+  }
+
+  private double times(JsonValue value) {
+    if (value instanceof JsonValue.Num number && number.value() >= 0.5 && number.value() <= 6) {
+      return number.value();
+    }
+    ObjectReading.wrongType(value, "a number from 0.5 to 6", problems);
+    return 1;
   }
 
   private static PlanFigures.Prices prices(FigureReading in) {

@@ -6,14 +6,16 @@ import closehand.plan.ControlPlan.EffectorLoad;
 import closehand.plan.ControlPlan.LeftOut;
 import closehand.plan.ControlPlan.RunnerUp;
 import closehand.plan.ControlPlan.Shared;
+import closehand.strain.Accepted;
+import closehand.strain.PlanLoad;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
 
 /**
- * Writes control plans as one JSON object for other programs. The members {@code plans}, and in each
- * {@code game}, {@code approaches}, {@code cost}, {@code bound}, {@code proven}, {@code
+ * Writes control plans as one JSON object for other programs. The members {@code plans}, and in
+ * each {@code game}, {@code approaches}, {@code cost}, {@code bound}, {@code proven}, {@code
  * assignments}, {@code leftOut}, {@code effectors} and {@code settings} are fixed; others may be
  * added.
  */
@@ -33,12 +35,31 @@ public final class PlanWriter {
    * @param withheld why there are none while suggestions wait; empty otherwise
    */
   public static String write(List<ControlPlan> plans, List<String> withheld) {
+    return write(plans, List.of(), List.of(), withheld);
+  }
+
+  /**
+   * The same with what each plan asks of the body.
+   *
+   * @param loads one a plan, in the same order, or none
+   * @param accepted red parts that a clinician accepted
+   */
+  public static String write(
+      List<ControlPlan> plans,
+      List<PlanLoad> loads,
+      List<Accepted> accepted,
+      List<String> withheld) {
     return PrettyJson.write(
         out -> {
           out.writeStartObject();
           out.writeArrayFieldStart("plans");
-          for (ControlPlan plan : plans) {
-            new PlanWriter(out).plan(plan);
+          for (int i = 0; i < plans.size(); i++) {
+            out.writeStartObject();
+            new PlanWriter(out).plan(plans.get(i));
+            if (i < loads.size()) {
+              LoadWriter.write(out, loads.get(i), accepted);
+            }
+            out.writeEndObject();
           }
           out.writeEndArray();
           out.writeBooleanField("withheld", !withheld.isEmpty());
@@ -50,7 +71,6 @@ public final class PlanWriter {
   }
 
   private void plan(ControlPlan plan) throws IOException {
-    out.writeStartObject();
     out.writeNumberField("game", plan.game());
     out.writeStringField("genre", plan.genre());
     texts(out, "approaches", plan.approaches());
@@ -84,7 +104,6 @@ public final class PlanWriter {
     out.writeEndArray();
     texts(out, "settings", plan.settings());
     texts(out, "waitsFor", plan.waitsFor());
-    out.writeEndObject();
   }
 
   private void assignment(Assignment assignment) throws IOException {

@@ -210,6 +210,10 @@ public final class LineFace {
       case WHO -> source.ask(console);
       case SO_FAR -> console.lines(consultation.suggestions().lines());
       case EXPLAIN -> asides.explain(desk, interview, ask.rest());
+      case PLAN -> {
+        console.say("One moment, the plan is being worked out.");
+        console.lines(desk.plan(interview));
+      }
       case PAGE -> console.lines(desk.page(interview));
       case LOWER -> lower();
       case ASKER -> {

@@ -37,6 +37,7 @@ sealed interface Typed {
     WHO("w", "who answered and how it is known"),
     SO_FAR("s", "what the answers so far point to, with reasons"),
     EXPLAIN("e", "explain: why a control is suggested or not, and what would change it"),
+    PLAN("g", "the control plan of your games as it stands"),
     PAGE("p", "the page as it stands"),
     LOWER("c", "a clinician lowers a stop"),
     ASKER("a", "change who asks, or short or whole interview"),

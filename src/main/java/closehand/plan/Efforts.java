@@ -23,17 +23,20 @@ import java.util.Set;
  * </pre>
  *
  * <p>with n presses and q seconds a minute, v by importance and M the product of the factors; from
- * the last-resort factor on it costs a multiple.
+ * the last-resort factor on it costs a multiple. The press at the pointer costs extra where it is
+ * not on a main button.
  */
 final class Efforts {
   private static final double OFTEN = 10;
 
   private final PlanFigures.Effort figures;
   private final double movementCountsAs;
+  private final int usualPoints;
   private final Supply supply;
 
   Efforts(PlanFigures figures, Supply supply) {
     this.figures = figures.effort();
+    this.usualPoints = figures.prices().usualPoints();
     this.movementCountsAs = figures.demand().movementCountsAs();
     this.supply = supply;
   }
@@ -69,7 +72,9 @@ final class Efforts {
     double beyond =
         action.perMinute() * (press - milliPress / 1000.0)
             + action.perMinute() * action.holdSeconds() * (hold - milliHold / 1000.0);
-    int extra = (int) Math.max(0, Math.min(1_000_000, Math.round(beyond)));
+    boolean elsewhere = action.id().endsWith(".press") && !input.input().equals("main");
+    double usual = elsewhere ? usualPoints : 0;
+    int extra = (int) Math.max(0, Math.min(1_000_000, Math.round(beyond + usual)));
     return new PairEffort(action.id(), input.id(), new Effort(milliPress, milliHold), extra);
   }
 

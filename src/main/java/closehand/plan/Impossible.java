@@ -11,6 +11,8 @@ import java.util.List;
 
 /** What an action can never sit on for this body, though the input could do it. */
 final class Impossible {
+  private static final int AT_ONCE = 3;
+
   private final Supply supply;
 
   Impossible(Supply supply) {
@@ -22,7 +24,8 @@ final class Impossible {
     List<Wishes.Ban> bans = new ArrayList<>();
     for (WantedAction action : actions) {
       for (SuppliedInput input : inputs) {
-        if (unsuitable(action, input) || heldTooLong(action, input)) {
+        boolean tooUrgent = action.urgency() == AT_ONCE && input.uses().contains("calmOnly");
+        if (tooUrgent || unsuitable(action, input) || heldTooLong(action, input)) {
           bans.add(new Wishes.Ban(action.id(), input.id()));
         }
       }

@@ -29,6 +29,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
@@ -50,6 +51,7 @@ public final class Planning {
   private final Map<Integer, Advice> byGame;
   private final Map<Integer, GameProfile> changed;
   private final Optional<ToDoubleFunction<Planned>> tieBreak;
+  private final Set<String> lifted;
 
   private Planning(
       Bank bank,
@@ -58,7 +60,8 @@ public final class Planning {
       Advice together,
       Map<Integer, Advice> byGame,
       Map<Integer, GameProfile> changed,
-      Optional<ToDoubleFunction<Planned>> tieBreak) {
+      Optional<ToDoubleFunction<Planned>> tieBreak,
+      Set<String> lifted) {
     this.bank = bank;
     this.figures = figures;
     this.answers = answers;
@@ -66,11 +69,18 @@ public final class Planning {
     this.byGame = Map.copyOf(byGame);
     this.changed = Map.copyOf(changed);
     this.tieBreak = tieBreak;
+    this.lifted = Set.copyOf(lifted);
+  }
+
+  /** The same, where a clinician accepts that these parts of the body go above their red lines. */
+  public Planning lifting(Set<String> parts) {
+    return new Planning(bank, figures, answers, together, byGame, changed, tieBreak, parts);
   }
 
   /** The same, with ties between plans of equal cost broken by what makes this smaller. */
   public Planning breakingTiesBy(ToDoubleFunction<Planned> smaller) {
-    return new Planning(bank, figures, answers, together, byGame, changed, Optional.of(smaller));
+    return new Planning(
+        bank, figures, answers, together, byGame, changed, Optional.of(smaller), lifted);
   }
 
   /**
@@ -91,7 +101,10 @@ public final class Planning {
     return together.withheld()
         ? Optional.empty()
         : bank.planFigures()
-            .map(f -> new Planning(bank, f, answers, together, byGame, changed, Optional.empty()));
+            .map(
+                f ->
+                    new Planning(
+                        bank, f, answers, together, byGame, changed, Optional.empty(), Set.of()));
   }
 
   /** The slots, from 1, that hold a game with a profile. */
@@ -124,6 +137,13 @@ public final class Planning {
         .toList();
   }
 
+  /** Points of the rules for each suggested approach of this game, by id. */
+  public Map<String, Integer> points(int slot) {
+    Map<String, Integer> points = new TreeMap<>();
+    advice(slot).suggestions().forEach(s -> points.put(s.approach().id(), s.points()));
+    return points;
+  }
+
   /** What the player can work in this game with these approaches. */
   public Supply supply(int slot, PlanAsk ask) {
     List<String> wanted = ask.approaches().orElseGet(() -> suggested(slot));
@@ -134,12 +154,20 @@ public final class Planning {
         approaches.add(standing);
       }
     }
-    return SupplyMaker.of(
-        figures,
-        new KnownFacts(bank.questionnaire(), answers),
-        approaches,
-        advice(slot).findings(),
-        ask.mostParts());
+    return RedLines.lifted(
+        SupplyMaker.of(
+            figures,
+            new KnownFacts(bank.questionnaire(), answers),
+            approaches,
+            advice(slot).findings(),
+            leadingPoints(slot),
+            ask.mostParts()),
+        lifted);
+  }
+
+  private int leadingPoints(int slot) {
+    Map<String, Integer> points = points(slot);
+    return suggested(slot).stream().mapToInt(a -> points.getOrDefault(a, 0)).max().orElse(0);
   }
 
   /** Plans for all games, each keeping to the habits of those before it, by slot. */

@@ -13,10 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
-/**
- * Where a job is looked for: the press at the pointer on a main button, and the same job on the
- * same input in every game, where that costs little.
- */
+/** The same job sits on the same input in every game, where that costs little. */
 final class SameJobs {
   private SameJobs() {}
 
@@ -31,13 +28,6 @@ final class SameJobs {
     problem.equipment().inputs().forEach(i -> inputs.add(i.id()));
     List<Wishes.Habit> habits = new ArrayList<>();
     for (WantedAction action : demand.actions()) {
-      if (action.id().endsWith(".press")) {
-        problem.equipment().inputs().stream()
-            .filter(i -> i.id().endsWith("/main"))
-            .map(i -> Slot.base(i.id()))
-            .forEach(
-                s -> habits.add(new Wishes.Habit(action.id(), s, figures.prices().usualPoints())));
-      }
       placed(figures, action, before)
           .filter(s -> s.layer().isEmpty() && inputs.contains(s.input()))
           .ifPresent(

@@ -38,6 +38,11 @@ public interface Advisor {
     return consult(interview).suggestions().lines();
   }
 
+  /** The control plans of the wanted games as they stand, ready to print. */
+  default List<String> plan(Interview interview) {
+    return List.of("There is no control plan here.");
+  }
+
   /** Today, as an ISO date. */
   String today();
 }

@@ -18,8 +18,15 @@ final class KeyChoice {
   private static final Set<String> NEEDS_A_KEY = Set.of("switch", "phrase", "sound", "panelButton");
 
   private final Map<String, String> chosen = new HashMap<>();
+  private final boolean keyboard;
 
-  KeyChoice(ControlPlan plan) {
+  /**
+   * The keys of one plan.
+   *
+   * @param keyboard whether the game takes keys; otherwise any free controller button is named
+   */
+  KeyChoice(ControlPlan plan, boolean keyboard) {
+    this.keyboard = keyboard;
     Set<String> taken = new HashSet<>();
     plan.assignments().forEach(a -> taken.add(a.usage()));
     Deque<String> spare = new ArrayDeque<>(UsageNames.spareKeys());
@@ -41,6 +48,10 @@ final class KeyChoice {
         assignment.usage().isEmpty()
             ? chosen.getOrDefault(assignment.id(), "")
             : assignment.usage();
+    boolean spare = assignment.usage().isEmpty() && !usage.isEmpty();
+    if (spare && !keyboard) {
+      return "any free button";
+    }
     return usage.isEmpty() ? "as it is" : UsageNames.of(usage) + " (" + usage + ")";
   }
 }

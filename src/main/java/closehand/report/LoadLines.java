@@ -4,6 +4,7 @@ import closehand.bank.Bank;
 import closehand.bank.Caution;
 import closehand.interview.Wording;
 import closehand.strain.Accepted;
+import closehand.strain.Band;
 import closehand.strain.BodyPart;
 import closehand.strain.DayLoad;
 import closehand.strain.Driver;
@@ -157,7 +158,11 @@ final class LoadLines {
         .map(
             part -> {
               StringBuilder text = new StringBuilder("Most to do has ");
-              text.append(LoadWords.yours(part.effector())).append('.');
+              text.append(LoadWords.yours(part.effector()));
+              if (part.light().figure().filter(f -> f.band() == Band.LOWER).isPresent()) {
+                return text.append(", and it has room.").toString();
+              }
+              text.append('.');
               part.light()
                   .figure()
                   .flatMap(f -> f.drivers().stream().findFirst())

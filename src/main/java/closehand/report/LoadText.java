@@ -12,6 +12,8 @@ import closehand.strain.SessionPlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The load of a player's control plans, beside the plans and in detail. */
 public final class LoadText {
@@ -31,10 +33,15 @@ public final class LoadText {
       effort = Map.copyOf(effort);
       accepted = List.copyOf(accepted);
     }
+
+    /** The parts that are accepted above their red lines. */
+    public Set<String> parts() {
+      return accepted.stream().map(Accepted::effector).collect(Collectors.toUnmodifiableSet());
+    }
   }
 
   /** What the plans of one player ask over a day. */
-  static DayLoad day(PageInput input, List<Planned> plans, Rated rated) {
+  public static DayLoad day(PageInput input, List<Planned> plans, Rated rated) {
     Body body = new Body(rated.effort(), Body.of(input.answers()).tapsInTenSeconds());
     PlayTime time = PlayTimes.of(input.answers());
     List<PlanLoad> loads = new ArrayList<>();

@@ -6,6 +6,8 @@ import closehand.plan.ControlPlan;
 import closehand.plan.ControlPlan.Assignment;
 import closehand.plan.ControlPlan.Mode;
 import closehand.plan.Planned;
+import closehand.strain.DayLoad;
+import closehand.strain.PlanLoad;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -50,13 +52,23 @@ public final class SetupSheet {
     pieces.addAll(CautionLines.of(input));
     checks();
     order();
-    for (Planned planned : plans) {
-      game(planned);
+    DayLoad day = LoadText.day(input, plans, LoadText.Rated.NOTHING);
+    for (int i = 0; i < plans.size(); i++) {
+      PlanLoad load = day.games().get(i);
+      List<Piece> blocked = LoadLines.blocked(load, List.of());
+      if (blocked.isEmpty()) {
+        game(plans.get(i));
+      } else {
+        pieces.add(new Heading(load.title()));
+        pieces.addAll(blocked);
+      }
+      pieces.addAll(LoadLines.of(input.bank(), load));
     }
     if (plans.isEmpty()) {
       pieces.add(new Gap());
       pieces.add(Paragraph.of("No plan yet: no game has been named."));
     }
+    pieces.addAll(LoadText.under(input, day));
     pieces.addAll(PlanLines.standing());
     pieces.addAll(FooterLines.of(input));
   }
@@ -99,7 +111,7 @@ public final class SetupSheet {
     pieces.add(Paragraph.of(PlanLines.sureness(plan)));
     pieces.add(Paragraph.headed("Start with.", String.join("; ", first(plan)) + "."));
     settings(plan);
-    table(plan);
+    table(plan, planned.demand().takes(List.of("keyboard")));
     drawing(planned);
     positions(plan);
     left(plan);
@@ -148,10 +160,10 @@ public final class SetupSheet {
     }
   }
 
-  private void table(ControlPlan plan) {
+  private void table(ControlPlan plan, boolean keyboard) {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("ACTION", "INPUT", "PART OF YOU", "HOW", "ASSIGN"));
-    KeyChoice keys = new KeyChoice(plan);
+    KeyChoice keys = new KeyChoice(plan, keyboard);
     for (Assignment one : plan.assignments()) {
       String held = one.held().map(h -> "hold " + h + ", then ").orElse("");
       rows.add(
@@ -167,8 +179,8 @@ public final class SetupSheet {
     pieces.add(new Gap());
     pieces.add(
         Paragraph.of(
-            "ASSIGN names the key or button with its USB HID usage in brackets. F keys stand for any"
-                + " key that the game does not use yet."));
+            "ASSIGN names the key or button with its USB HID usage in brackets."
+                + (keyboard ? " F keys stand for any key that the game does not use yet." : "")));
   }
 
   private static String how(Mode mode) {

@@ -6,7 +6,9 @@ import closehand.bank.Field;
 import closehand.bank.Option;
 import closehand.bank.Question;
 import closehand.interview.Answers;
+import closehand.interview.Interview;
 import closehand.interview.Provenance;
+import closehand.interview.StillOpen;
 import closehand.interview.Value;
 import closehand.interview.Wording;
 import closehand.rules.Standing;
@@ -218,6 +220,32 @@ final class TurnLines {
                 + Phrases.count(settled.warningSigns().size(), "answer")
                 + " on warning signs and consent, and "
                 + Phrases.lower(Labels.sentence(bank.questionnaire(), settled.telling()))));
+    long left = stillOpen();
+    if (left > 0) {
+      pieces.add(Paragraph.of(cannotChange(left)));
+    }
     return pieces;
+  }
+
+  private static String cannotChange(long left) {
+    return left == 1
+        ? "The question of the short interview that is left cannot change it."
+        : "The " + left + " questions of the short interview that are left cannot change it.";
+  }
+
+  /** How many questions of the short interview nobody has come to yet. */
+  private long stillOpen() {
+    return Interview.reopen(
+            bank.questionnaire(),
+            answers,
+            Interview.Route.CORE,
+            Provenance.By.VOLUNTEER,
+            Optional.empty())
+        .open()
+        .stream()
+        .filter(o -> o.why() == StillOpen.Why.NOT_YET_ASKED)
+        .map(o -> o.question().id())
+        .distinct()
+        .count();
   }
 }

@@ -35,6 +35,9 @@ sealed interface Act {
   /** Everything closes but the question. */
   record Return() implements Act {}
 
+  /** On with the short interview after the briefest. */
+  record GoOn() implements Act {}
+
   /** Takes back the last change. */
   record Undo() implements Act {}
 

@@ -26,6 +26,9 @@ final class Acting {
     if (act instanceof Act.AnswerAgain again) {
       return answerAgain(model, again.fact());
     }
+    if (act instanceof Act.GoOn) {
+      return talking(model, () -> Steering.goOn(model));
+    }
     if (act instanceof Act.Undo) {
       return talking(model, () -> Leading.undo(model));
     }

@@ -106,6 +106,7 @@ final class AsideMenus {
       end.offer(
           6, "What is still open, and why", new Act.Show(ReadingScreen.lines("Still open", open)));
     }
+    end.offer(7, "The control plan of your games", new Act.Do(Command.PLAN));
     end.offer(8, "Leave; everything is kept", new Act.Do(Command.LEAVE));
     return end.build();
   }

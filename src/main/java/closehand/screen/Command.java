@@ -26,6 +26,8 @@ public enum Command {
   SO_FAR('s', "what the answers so far point to"),
   /** Why a control stands as it does. */
   EXPLAIN('e', "why a control is suggested or not, and what would change it"),
+  /** Which action goes on which input. */
+  PLAN('g', "the control plan of your games as it stands"),
   /** The player's page. */
   PAGE('p', "the page as it stands"),
   /** A clinician lowers a stop. */

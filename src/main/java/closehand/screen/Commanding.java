@@ -2,6 +2,7 @@ package closehand.screen;
 
 import closehand.interview.Answer;
 import closehand.interview.Message;
+import java.util.List;
 
 /** What each command does. */
 final class Commanding {
@@ -9,7 +10,7 @@ final class Commanding {
 
   static ScreenModel.Step on(ScreenModel model, Command command) {
     return switch (command) {
-      case HELP -> show(model, ReadingScreen.help());
+      case HELP -> told(show(model, ReadingScreen.help()), command);
       case SETTINGS -> show(model, Menu.of(Menu.Kind.SETTINGS));
       case SHARED -> shared(model);
       case LEAVE -> show(model, Menu.of(Menu.Kind.LEAVE));
@@ -26,12 +27,13 @@ final class Commanding {
       case LATER -> absent(model, Answer.Reason.LATER, 3);
       case BACK -> Acting.on(model, new Act.Send(new Message.Back()));
       case UNDO -> Acting.on(model, new Act.Undo());
-      case OVERVIEW, JUMP -> show(model, OverviewScreen.at(talk.interview()));
+      case OVERVIEW, JUMP -> told(show(model, OverviewScreen.at(talk.interview())), command);
       case NOTE -> show(model, TextScreen.note());
       case WHO -> show(model, Menu.of(Menu.Kind.WHO_ANSWERS));
-      case SO_FAR -> show(model, ReadingScreen.soFar(talk));
+      case SO_FAR -> told(show(model, ReadingScreen.soFar(talk)), command);
       case EXPLAIN -> show(model, ExplainScreen.of(talk));
-      case PAGE -> show(model, ReadingScreen.page(talk));
+      case PLAN -> told(show(model, ReadingScreen.plan(talk)), command);
+      case PAGE -> told(show(model, ReadingScreen.page(talk)), command);
       case LOWER -> show(model, Menu.of(Menu.Kind.LOWER));
       case ASKER -> show(model, Menu.of(Menu.Kind.CONDUCT));
       default -> show(model, Menu.of(Menu.Kind.STOP));
@@ -53,6 +55,17 @@ final class Commanding {
     return new ScreenModel.Step(
         step.model().saying(Said.that(on ? "Shared view is on." : "Shared view is off.")),
         step.effects());
+  }
+
+  /** With word to whoever follows, once there is an interview. */
+  private static ScreenModel.Step told(ScreenModel.Step step, Command command) {
+    List<String> lines =
+        step.model().top().screen() instanceof ReadingScreen read ? read.lines() : List.of();
+    return step.model()
+        .talk()
+        .map(t -> new Effect.Shown(t.interview(), command, lines))
+        .map(e -> new ScreenModel.Step(step.model(), List.of(e)))
+        .orElse(step);
   }
 
   /** A screen that is in sight already is not put on top of itself. */

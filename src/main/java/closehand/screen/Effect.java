@@ -1,7 +1,9 @@
 package closehand.screen;
 
 import closehand.interview.Interview;
+import closehand.interview.Message;
 import closehand.interview.Provenance;
+import java.util.List;
 
 /** Something the program around the screen is asked to do. */
 public sealed interface Effect {
@@ -32,6 +34,32 @@ public sealed interface Effect {
 
   /** Keep these settings for the next time. */
   record KeepSettings(Settings settings) implements Effect {}
+
+  /**
+   * Tell whoever follows that this was said to the interview.
+   *
+   * @param before the interview before
+   * @param after the interview after, or with the refusal
+   * @param why why the next question is asked, on the briefest route
+   */
+  record Sent(Message message, Interview before, Interview after, List<String> why)
+      implements Effect {
+    /** Copies the lines. */
+    public Sent {
+      why = List.copyOf(why);
+    }
+  }
+
+  /** Tell whoever follows that the last change was taken back. */
+  record Undone(Interview now) implements Effect {}
+
+  /** Tell whoever follows that this was brought up to be read. */
+  record Shown(Interview interview, Command command, List<String> lines) implements Effect {
+    /** Copies the lines. */
+    public Shown {
+      lines = List.copyOf(lines);
+    }
+  }
 
   /** Close the screen. */
   record Leave(Ending ending) implements Effect {}

@@ -12,20 +12,20 @@ final class Foot {
   static Content content(ScreenModel model) {
     Shown shown = model.shown();
     if (model.said().refusal()) {
-      shown = refused(shown, model.said().sentence());
+      int last = shown.offers().size() - 1;
+      int chosen = Math.max(0, Math.min(model.top().spot().chosen(), last));
+      shown = refused(shown, model.said().sentence(), chosen);
     }
     return shown.content(status(model), keys(model), model.settings().shared());
   }
 
-  /** The same with the refusal right above what can be taken, so that it cannot be missed. */
-  private static Shown refused(Shown shown, String sentence) {
+  /** The same with the refusal right above the line with the mark, so that it cannot be missed. */
+  private static Shown refused(Shown shown, String sentence, int chosen) {
     List<Block> blocks = new ArrayList<>();
-    boolean put = false;
+    int stop = 0;
     for (Block block : shown.blocks()) {
-      if (block.isStop() && !put) {
+      if (block.isStop() && stop++ == chosen) {
         blocks.add(Block.warning("Please note: " + sentence));
-        blocks.add(Block.gap());
-        put = true;
       }
       blocks.add(block);
     }

@@ -63,7 +63,7 @@ final class Grid {
       boolean now = cell.fact().equals(fact);
       String words = cell.words().isEmpty() ? "not asked yet" : cell.words();
       String line = "  " + cell.label() + ": " + words + (now ? " (asked now)" : "");
-      screen.add(new Block.Laid(line, now ? Role.STRONG : Role.PLAIN));
+      screen.add(Block.laid(line, now ? Role.STRONG : Role.PLAIN));
     }
   }
 

@@ -68,6 +68,6 @@ final class Help {
   }
 
   private static void key(Shown.Builder help, String key, String does) {
-    help.add(new Block.Laid("  " + key + ": " + does + ".", Role.PLAIN));
+    help.add(Block.laid("  " + key + ": " + does + ".", Role.PLAIN));
   }
 }

@@ -24,18 +24,22 @@ final class Leading {
   /** Sends a message; a refusal is said beside the question, and nothing else changes. */
   static ScreenModel.Step send(ScreenModel model, Message message, String sentence) {
     Talk before = model.talk().orElseThrow();
-    Talk talk = before.after(message);
+    Steering.Course course = Steering.after(before.after(message), message);
+    Talk talk = course.talk();
+    Effect sent = new Effect.Sent(message, before.interview(), talk.interview(), course.lines());
     Optional<String> refusal = talk.interview().refusal();
     if (refusal.isPresent()) {
       ScreenModel same = model.top().screen() instanceof TextScreen ? model : toBase(model);
-      return new ScreenModel.Step(same.with(talk).saying(Said.refused(refusal.get())), List.of());
+      return new ScreenModel.Step(
+          same.with(talk).saying(Said.refused(refusal.get())), List.of(sent));
     }
     boolean here =
         !changesQuestion(message) && talk.interview().at().equals(before.interview().at());
     ScreenModel next = here ? toBase(model.with(talk)) : based(model.with(talk));
-    return new ScreenModel.Step(
-        announced(next.saying(Said.that(sentence + passedOver(talk.interview())))),
-        List.of(new Effect.Keep(talk.interview())));
+    String said = sentence + passedOver(talk.interview()) + " " + String.join(" ", course.lines());
+    next = next.saying(Said.that(said.strip()));
+    next = course.enough().isEmpty() ? next : next.pushing(ReadingScreen.enough(course.enough()));
+    return new ScreenModel.Step(announced(next), List.of(new Effect.Keep(talk.interview()), sent));
   }
 
   private static boolean changesQuestion(Message message) {
@@ -55,7 +59,8 @@ final class Leading {
     }
     Talk undone = talk.undone();
     ScreenModel next = announced(based(model.with(undone)).saying(Said.that("Taken back.")));
-    return new ScreenModel.Step(next, List.of(new Effect.Keep(undone.interview())));
+    return new ScreenModel.Step(
+        next, List.of(new Effect.Keep(undone.interview()), new Effect.Undone(undone.interview())));
   }
 
   /** Only the question in sight, where it stands. */

@@ -10,7 +10,9 @@ import java.util.Optional;
 final class Moving {
   private Moving() {}
 
-  static ScreenModel.Step take(ScreenModel model, Key.Named key) {
+  static ScreenModel.Step take(ScreenModel before, Key.Named key) {
+    // A refusal stands beside one line; it was read, and does not move along.
+    ScreenModel model = before.said().refusal() ? before.saying(Said.NOTHING) : before;
     return switch (key) {
       case SPACE -> space(model);
       case ENTER -> enter(model);

@@ -2,8 +2,6 @@ package closehand.screen;
 
 import closehand.interview.Message;
 import closehand.report.Consultation;
-import closehand.screen.frame.Role;
-import closehand.screen.view.Block;
 import java.util.List;
 import java.util.Optional;
 
@@ -26,12 +24,7 @@ record NoticeScreen(List<Consultation.Notice> notices, boolean ends) implements 
     boolean stops = notices.stream().anyMatch(Consultation.Notice::stops);
     Shown.Builder screen = new Shown.Builder(stops ? "STOP. Please read this" : "Take care");
     for (Consultation.Notice notice : notices) {
-      boolean first = true;
-      for (String line : notice.lines()) {
-        boolean strong = first && !line.isBlank();
-        screen.add(new Block.Laid(line, strong ? Role.WARNING : Role.PLAIN));
-        first &= line.isBlank();
-      }
+      Paragraphs.of(notice.lines()).forEach(screen::add);
       screen.gap();
     }
     if (ends) {

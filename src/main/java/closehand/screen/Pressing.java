@@ -48,6 +48,11 @@ final class Pressing {
     return next.at(layout(next).moved(model.top().spot(), before));
   }
 
+  /** With the line with the mark in sight, and what is said above it. */
+  static ScreenModel revealed(ScreenModel model) {
+    return model.at(layout(model).revealed(model.top().spot()));
+  }
+
   static Layout layout(ScreenModel model) {
     return Layout.of(Foot.content(model), model.size(), model.glyphs());
   }

@@ -1,8 +1,6 @@
 package closehand.screen;
 
 import closehand.interview.Interview;
-import closehand.screen.frame.Role;
-import closehand.screen.view.Block;
 import java.util.List;
 import java.util.regex.Pattern;
 
@@ -18,9 +16,11 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
 
   enum Kind {
     FIRST,
+    ENOUGH,
     LINES,
     HELP,
     SO_FAR,
+    PLAN,
     PAGE
   }
 
@@ -40,13 +40,20 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     return new ReadingScreen(Kind.FIRST, "Before we begin", lines);
   }
 
+  /** What is read when enough is known on the briefest route. */
+  static ReadingScreen enough(List<String> lines) {
+    return new ReadingScreen(Kind.ENOUGH, "Enough is known", lines);
+  }
+
   @Override
   public Shown shown(ScreenModel model) {
     return switch (kind) {
       case HELP -> Help.of(model);
       case SO_FAR -> soFar(model.settings().shared());
       case PAGE -> page(model);
+      case PLAN -> closing(text(new Shown.Builder(heading), lines));
       case FIRST -> first();
+      case ENOUGH -> enough();
       case LINES -> closing(text(new Shown.Builder(heading), lines));
     };
   }
@@ -54,7 +61,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   private Shown first() {
     Shown.Builder screen = new Shown.Builder(heading);
     lines.forEach(line -> screen.say(line).gap());
-    return screen.offer(1, "Go on", new Act.Close()).build();
+    return screen.offer(0, "Go on", new Act.Close()).build();
   }
 
   /** The suggestions as they stand when the screen comes up. */
@@ -63,10 +70,22 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
         Kind.SO_FAR, "What the answers so far point to", talk.consultation().suggestions().lines());
   }
 
+  /** Which action goes on which input, as it stands when the screen comes up. */
+  static ReadingScreen plan(Talk talk) {
+    return new ReadingScreen(
+        Kind.PLAN, "The control plan of your games", talk.advisor().plan(talk.interview()));
+  }
+
   /** The player's page as it stands when the screen comes up. */
   static ReadingScreen page(Talk talk) {
     return new ReadingScreen(
         Kind.PAGE, "The page as it stands", talk.advisor().page(talk.interview()));
+  }
+
+  private Shown enough() {
+    Shown.Builder screen = text(new Shown.Builder(heading), lines).gap();
+    screen.offer(1, "End here, with the page", new Act.Swap(Menu.of(Menu.Kind.FINISHED)));
+    return screen.offer(2, "Go on with the short interview", new Act.GoOn()).build();
   }
 
   private Shown soFar(boolean shared) {
@@ -76,6 +95,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     text(screen, shared ? List.of(bare.split("\n", -1)) : lines).gap();
     screen.offer(1, "Why one control stands as it does", new Act.Do(Command.EXPLAIN));
     screen.offer(2, "The page as it stands", new Act.Do(Command.PAGE));
+    screen.offer(3, "The control plan of your games", new Act.Do(Command.PLAN));
     return screen.offer(0, "Back", new Act.Close()).build();
   }
 
@@ -88,15 +108,8 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   }
 
   private static Shown.Builder text(Shown.Builder screen, List<String> lines) {
-    lines.forEach(line -> screen.add(new Block.Laid(line, role(line))));
+    Paragraphs.of(lines).forEach(screen::add);
     return screen;
-  }
-
-  private static Role role(String line) {
-    String bare = line.strip();
-    boolean warns =
-        bare.startsWith("Stop.") || bare.startsWith("Take care") || bare.startsWith("STOP");
-    return warns ? Role.WARNING : Role.PLAIN;
   }
 
   private static Shown closing(Shown.Builder screen) {

@@ -23,6 +23,7 @@ public final class ScreenFace implements Showing {
   private Optional<Desk> desk = Optional.empty();
   private Optional<Effect.Ending> ending = Optional.empty();
   private List<String> lastWords = List.of();
+  private Follower follower = Follower.NOBODY;
 
   /** A face at the start screen. */
   public ScreenFace(CaseBook book, Glyphs glyphs, Settings settings) {
@@ -33,6 +34,12 @@ public final class ScreenFace implements Showing {
   /** Goes straight to a case that was opened elsewhere. */
   public ScreenFace with(CaseBook.Opened opened) {
     open(opened);
+    return this;
+  }
+
+  /** Has somebody follow what happens from now on. */
+  public ScreenFace followedBy(Follower next) {
+    follower = next;
     return this;
   }
 
@@ -117,6 +124,8 @@ public final class ScreenFace implements Showing {
       ending = Optional.of(Effect.Ending.DELETED);
     } else if (effect instanceof Effect.Leave leave) {
       ending = Optional.of(leave.ending());
+    } else {
+      follower.heard(effect);
     }
   }
 
@@ -128,5 +137,6 @@ public final class ScreenFace implements Showing {
     CaseBook.Holding holding = opened.holding().get();
     desk = Optional.of(holding.desk());
     model = model.holding(holding.desk(), holding.interview(), opened.sentences());
+    follower.begun(holding.desk(), holding.interview());
   }
 }

@@ -64,7 +64,10 @@ public record ScreenModel(
 
   /** The next model and what is to be done outside. */
   public Step after(Key key) {
-    return Pressing.take(this, key);
+    Step step = Pressing.take(this, key);
+    return step.model().said().refusal()
+        ? new Step(Pressing.revealed(step.model()), step.effects())
+        : step;
   }
 
   /** With an interview to hold, new or opened again. */

@@ -71,6 +71,12 @@ record Talk(
     return with(next, advisor.consult(next), longer).answering(false).held();
   }
 
+  /** At the question that tells most; the same where it cannot be asked now. */
+  Talk steered(String question) {
+    Interview next = interview.after(new Message.Steer(question));
+    return next.refusal().isPresent() ? this : with(next, consultation, past);
+  }
+
   /** As before the last change; the same where there was none. */
   Talk undone() {
     if (past.isEmpty()) {

@@ -16,7 +16,7 @@ import java.util.Map;
  * @param seconds how long each counts, in the same order
  * @param overlapping whether any had to give way
  */
-record OneMinute(List<Exertion> presses, double[] seconds, boolean overlapping) {
+record OneMinute(List<Exertion> presses, List<Double> seconds, boolean overlapping) {
   private static final Comparator<Exertion> HEAVIEST_FIRST =
       Comparator.<Exertion>comparingDouble(OneMinute::strength)
           .reversed()
@@ -28,14 +28,13 @@ record OneMinute(List<Exertion> presses, double[] seconds, boolean overlapping) 
   static OneMinute of(List<Exertion> ofOneHand) {
     List<Exertion> sorted = new ArrayList<>(ofOneHand);
     sorted.sort(HEAVIEST_FIRST);
-    double[] seconds = new double[sorted.size()];
+    List<Double> seconds = new ArrayList<>(sorted.size());
     double left = Exertion.MINUTE;
     boolean overlapping = false;
-    for (int i = 0; i < seconds.length; i++) {
-      Exertion press = sorted.get(i);
+    for (Exertion press : sorted) {
       double wanted = press.secondsPerMinute();
       boolean fits = wanted <= left + Exertion.ROUNDING;
-      seconds[i] = fits ? press.seconds() : left / press.perMinute();
+      seconds.add(fits ? press.seconds() : left / press.perMinute());
       overlapping |= !fits;
       left = fits ? Math.max(0, left - wanted) : 0;
     }
@@ -62,6 +61,6 @@ record OneMinute(List<Exertion> presses, double[] seconds, boolean overlapping) 
 
   /** What one press at this place weighs in the time it counts for. */
   double strengthOfOne(int place) {
-    return strength(presses.get(place)) * RevisedStrainIndex.duration(seconds[place]);
+    return strength(presses.get(place)) * RevisedStrainIndex.duration(seconds.get(place));
   }
 }

@@ -58,6 +58,37 @@ class PlanLoadCommandTest {
     assertTrue(rated.contains("the effort of each press of your "), rated);
   }
 
+  /** Two busy jobs on one finger are above its red line: no plan, until a clinician accepts it. */
+  @Test
+  void aRedPartBlocksUntilAClinicianAcceptsIt() {
+    String[] wishes = {
+      "--approaches", "MOUSE_SIDE_R", "--set", "RTS01.press=second", "--set", "RTS03=wheelClick"
+    };
+    World blocked = plan(wishes);
+    assertTrue(flat(blocked).contains("would ask too much of one part of you"), blocked.output());
+    assertFalse(flat(blocked).contains("wheel click, right middle finger"), blocked.output());
+    String[] accepting = new String[wishes.length + 2];
+    System.arraycopy(wishes, 0, accepting, 0, wishes.length);
+    accepting[wishes.length] = "--accept";
+    accepting[wishes.length + 1] = "R.M=A. Clinician: short bursts, seen in the room";
+    String accepted = flat(plan(accepting));
+    assertTrue(accepted.contains("wheel click, right middle finger"), accepted);
+    assertTrue(accepted.contains("red: very busy"), accepted);
+    assertTrue(
+        accepted.contains(
+            "Your right middle finger is above the red line; accepted by A. Clinician: \"short"
+                + " bursts, seen in the room\""),
+        accepted);
+  }
+
+  @Test
+  void otherProgramsGetTheLoadToo() {
+    String json = flat(plan("--json"));
+    assertTrue(json.contains("\"load\" : { \"hands\" : [ { \"id\" : \"right\""), json);
+    assertTrue(json.contains("\"method\" : \"Composite Strain Index\""), json);
+    assertTrue(json.contains("\"blockedBy\" : [ ]"), json);
+  }
+
   @Test
   void whatCannotBeIsToldWithWhatIsPossible() {
     World effort = plan("--effort", "R.T=11");

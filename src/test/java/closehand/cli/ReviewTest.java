@@ -67,6 +67,24 @@ class ReviewTest {
   }
 
   @Test
+  void aPlanKeptInTheCaseStaysAsGivenAndIsMarkedOnceSomethingHasChanged() throws IOException {
+    String script = FIRST.substring(0, FIRST.length() - 2) + ":j GAM-01\n=RAC\n";
+    World.run(script, "interview", "--home", folder.toString());
+    String name = Cases.at(folder).store().names().get(0);
+    String home = folder.toString();
+    World plan = World.run("", "plan", name, "--keep", "--home", home);
+    assertEquals("The plan is kept in the case " + name + ".\n", plan.error());
+    Path file = Cases.at(folder).store().path(name);
+    assertTrue(Files.readString(file).contains("\"given\""), "kept");
+    assertFalse(Files.readString(file).contains("\"expired\""), "not yet");
+    reviewed(name, "1\n1\n3\n");
+    assertTrue(Files.readString(file).contains("\"expired\""), Files.readString(file));
+    assertEquals(
+        ExitCode.USAGE,
+        World.run("", "plan", "--keep", "--answers", "examples/quiet-heron/answers.json").code());
+  }
+
+  @Test
   void aReviewInWhichNothingChangedLeavesThePageAsItWas() throws IOException {
     String name = begun();
     reviewed(name, "1\n1\n1\n1\ny\ny\n3\n1\n1\n");

@@ -90,6 +90,35 @@ class SealedCaseTest {
   }
 
   @Test
+  void aCaseInTheClearIsSealedLaterWithEverythingBesideIt() throws IOException {
+    World.run(
+        "1\n1\ny\ny\n1\n3\n1\n=wave the flamingo\n", "interview", "--home", folder.toString());
+    String name = name();
+    Files.writeString(folder.resolve(name + ".before"), "{ \"flamingo\" : 1 }");
+    World world =
+        World.typed(
+            List.of(OWN, OWN), "5\n2\n1\n:q\n", "interview", name, "--home", folder.toString());
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    assertFalse(files().contains("flamingo"), files());
+    assertFalse(files().contains("-player.txt"), files());
+    World opened =
+        World.typed(List.of(OWN), "2\n2\nq\n", "interview", name, "--home", folder.toString());
+    assertTrue(opened.output().contains("flamingo"), opened.output());
+  }
+
+  @Test
+  void clearFilesLeftByAMachineThatDiedWhileSealingGoWhenTheCaseIsNextOpened() throws IOException {
+    World.typed(List.of(OWN, OWN), "\n\n2\n1\n:q\n", "interview", "--home", folder.toString());
+    String name = name();
+    Files.writeString(folder.resolve(name + ".json"), "{ \"flamingo\" : 1 }");
+    Files.writeString(folder.resolve(name + ".previous"), "{ \"flamingo\" : 1 }");
+    World next =
+        World.typed(List.of(OWN), "1\n1\n:q\n", "interview", name, "--home", folder.toString());
+    assertEquals(ExitCode.DONE, next.code(), next.error());
+    assertFalse(files().contains("flamingo"), files());
+  }
+
+  @Test
   void refusingToSealIsAChoiceThatTheCaseRemembers() throws IOException {
     World world = begins(List.of(), "3\n1\n:q\n");
     assertEquals(ExitCode.DONE, world.code(), world.error());

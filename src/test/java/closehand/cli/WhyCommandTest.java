@@ -70,6 +70,16 @@ class WhyCommandTest {
   }
 
   @Test
+  void aFirmLeadSaysHowManyQuestionsCannotChangeItAnyMore() throws IOException {
+    String whole = Files.readString(Path.of("examples/silver-birch/answers.json"));
+    Path file =
+        Files.writeString(
+            folder.resolve("b.json"), whole.replaceAll("\"goal.main\": \"[^\"]*\",", ""));
+    World world = World.run("", "why", "--answers", file.toString());
+    assertTrue(flat(world).contains("cannot change it."), world.output());
+  }
+
+  @Test
   void theJsonGivesFactFromToAndTheLeadBeforeAndAfter() {
     String json =
         World.run("", "why", "--answers", "examples/amber-otter/answers.json", "--json").output();

@@ -198,6 +198,21 @@ class RulesOfThumbTest {
   }
 
   @Test
+  void r035AHelpingHandOnALargeSwitchGetsNothingThatMustComeAtOnce() {
+    for (Planned planned : all()) {
+      for (Assignment one : planned.plan().assignments()) {
+        Optional<SuppliedInput> input =
+            planned.supply().inputs().stream()
+                .filter(i -> i.path().equals(one.path()) && i.effector().equals(one.effector()))
+                .findFirst();
+        if (input.filter(i -> i.uses().contains("calmOnly")).isPresent()) {
+          assertTrue(one.urgency() < 3, planned.plan().title() + " " + one.id());
+        }
+      }
+    }
+  }
+
+  @Test
   void r048NoOneHoldIsLongerThanWhatWasMeasuredAsEasy() {
     for (Planned planned : all()) {
       for (Assignment one : planned.plan().assignments()) {

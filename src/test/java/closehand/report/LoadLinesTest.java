@@ -66,7 +66,7 @@ class LoadLinesTest {
     assertTrue(
         text.contains("Voice               [##--------] 3 a minute, held 10 %; green: has room"),
         text);
-    for (String line : text.split("\n")) {
+    for (String line : text.split("\n", -1)) {
       assertTrue(line.length() <= Wrap.WIDTH, line);
     }
   }

@@ -77,8 +77,9 @@ class PrintableWordsTest {
     List<String> texts = new ArrayList<>(SourceText.of("strain", ""));
     assertTrue(texts.size() > 100, "texts were found: " + texts.size());
     assertTrue(texts.contains(LoadWords.MADE_FOR_WORK), "and joined: " + LoadWords.MADE_FOR_WORK);
-    texts.addAll(SourceText.of("report", "Load", "Session"));
+    texts.addAll(SourceText.of("report", "Load", "Session", "Norm"));
     texts.addAll(SourceText.of("measure/norms", ""));
+    texts.addAll(SourceText.of("cli", "Norms", "SaidAboutLoad"));
     assertAllAllowed(texts);
   }
 

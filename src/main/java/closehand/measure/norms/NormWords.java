@@ -24,7 +24,7 @@ public final class NormWords {
         + " is about "
         + share(beside.share())
         + " of what is usual at this age (about "
-        + Wording.number(Math.round(beside.usual()))
+        + Math.round(beside.usual())
         + " kg).";
   }
 

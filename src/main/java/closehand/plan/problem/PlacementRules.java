@@ -52,6 +52,12 @@ public final class PlacementRules {
     return slots;
   }
 
+  /** Whether an action can have a place in some mode. */
+  boolean fits(Action action, Slot slot) {
+    return refusal(new Placement(action.id(), slot, Mode.AS_IS)).isEmpty()
+        || refusal(new Placement(action.id(), slot, Mode.TOGGLED)).isEmpty();
+  }
+
   /** Every placement of an action that is possible by itself. */
   public List<Placement> possible(String action) {
     List<Placement> found = new ArrayList<>();

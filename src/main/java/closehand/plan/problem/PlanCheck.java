@@ -32,7 +32,24 @@ public final class PlanCheck {
     check.body();
     check.prices();
     check.wishes();
+    if (check.found.isEmpty()) {
+      check.kindsOfPlace();
+    }
     return Problem.inLineOrder(check.found);
+  }
+
+  private void kindsOfPlace() {
+    int kinds = KindOfPlace.all(problem).size();
+    if (kinds > PlanProblem.MOST_KINDS_OF_PLACE) {
+      error(
+          where.child("inputs"),
+          "too-many-kinds-of-place",
+          kinds
+              + " combinations of body part, cross and layer; a plan can have "
+              + PlanProblem.MOST_KINDS_OF_PLACE
+              + ".",
+          "Leave out layers or devices that matter least.");
+    }
   }
 
   private void play() {
@@ -73,6 +90,16 @@ public final class PlanCheck {
     Set<String> devices = ids(equipment.devices(), Device::id);
     Set<String> effectors = ids(problem.body().effectors(), Effector::id);
     Set<String> inputs = ids(equipment.inputs(), Input::id);
+    if (equipment.devices().size() > PlanProblem.MOST_DEVICES) {
+      error(
+          where.child("devices"),
+          "too-many-devices",
+          equipment.devices().size()
+              + " devices; a plan can have "
+              + PlanProblem.MOST_DEVICES
+              + ".",
+          "Leave out the devices that matter least.");
+    }
     unique("devices", devices, equipment.devices().size());
     unique("inputs", inputs, equipment.inputs().size());
     unique("layers", ids(equipment.layers(), Layer::id), equipment.layers().size());

@@ -18,6 +18,12 @@ public record PlanProblem(Play play, Equipment equipment, Body body, Prices pric
   /** The most actions one plan may have. */
   public static final int MOST_ACTIONS = 64;
 
+  /** The most devices one problem may have. */
+  public static final int MOST_DEVICES = 63;
+
+  /** The most kinds of place: combinations of effector, cross, layer and covering layers. */
+  public static final int MOST_KINDS_OF_PLACE = 64;
+
   /** The same problem with other wishes. */
   public PlanProblem with(Wishes other) {
     return new PlanProblem(play, equipment, body, prices, other);

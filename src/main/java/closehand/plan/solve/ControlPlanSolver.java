@@ -34,6 +34,30 @@ public final class ControlPlanSolver {
     return outcome(problem, tables, search);
   }
 
+  /**
+   * Of all plans that cost as little as a proved one, the first in an order of places that does not
+   * depend on how the problem was written down; several plans of equal cost are common. Costs some
+   * dozens of solutions; where the budget does not suffice for one of them the plan stays as it is
+   * from there on.
+   *
+   * @param outcome a proved outcome of the problem; any other is given back as it is
+   * @param each how hard to look for each of the solutions
+   */
+  public static PlanOutcome settleTies(PlanProblem problem, PlanOutcome outcome, Budget each) {
+    if (outcome.status() != PlanOutcome.Status.PROVED) {
+      return outcome;
+    }
+    Placements plan = new TieBreak(new Tables(problem), each).first(outcome.plan(), outcome.best());
+    return new PlanOutcome(
+        plan,
+        new PlanPricer(problem).price(plan).cost(),
+        outcome.best(),
+        outcome.bound(),
+        outcome.status(),
+        outcome.nodes(),
+        outcome.trace());
+  }
+
   private static PlanOutcome outcome(PlanProblem problem, Tables tables, Search search) {
     Best best = search.best();
     Placements plan = best.isFound() ? tables.plan(best.chosen()) : Placements.NONE;

@@ -1,6 +1,7 @@
 package closehand.plan.solve;
 
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
@@ -20,6 +21,8 @@ final class Search {
 
   private final Tables tables;
   private final Budget budget;
+  private final BitSet among;
+  private final long must;
   private final Best best;
   private final Relaxation relaxation;
   private final Bounding bounding;
@@ -34,8 +37,16 @@ final class Search {
   private boolean stopped;
   private long proven;
 
+  /** A search among all placements. */
   Search(Tables tables, Budget budget) {
+    this(tables, budget, all(tables), 0);
+  }
+
+  /** A search among certain placements, in which certain actions may not be left out. */
+  Search(Tables tables, Budget budget, BitSet among, long must) {
     this.tables = tables;
+    this.among = among;
+    this.must = must;
     this.budget = budget;
     best = new Best(tables, budget);
     relaxation = new Relaxation(tables, new ClashRows(tables));
@@ -43,6 +54,26 @@ final class Search {
     bounding = new Bounding(relaxation, best, stop);
     branching = new Branching(relaxation);
     incumbents = new Incumbents(tables, stop);
+  }
+
+  /** Leaves out the local search, where any plan within the cutoff will do. */
+  void withoutShaking() {
+    shaken = SHAKEN_REGIMES;
+    nextShake = Long.MAX_VALUE;
+  }
+
+  private static BitSet all(Tables tables) {
+    BitSet all = new BitSet();
+    all.set(0, tables.placement.length);
+    return all;
+  }
+
+  private Space space(Regimes.Regime regime) {
+    Space space = new Space(tables, regime, among);
+    for (long set = must; set != 0; set &= set - 1) {
+      space.removeOut(Long.numberOfTrailingZeros(set));
+    }
+    return space;
   }
 
   private boolean stopNow() {
@@ -53,6 +84,9 @@ final class Search {
   /** Searches until the proof, the end of the budget or the stop. */
   void run(Optional<int[]> previous) {
     beginnings(previous);
+    if (previous.isPresent() && best.isFound()) {
+      shaken = SHAKEN_REGIMES; // the plan before a small change is good already
+    }
     boolean within = true;
     while (within && !open.isEmpty() && !best.rulesOut(open.peek().bound())) {
       Node node = open.poll();
@@ -72,7 +106,7 @@ final class Search {
 
   private void beginnings(Optional<int[]> previous) {
     for (Regimes.Regime regime : Regimes.of(tables)) {
-      Space space = new Space(tables, regime);
+      Space space = space(regime);
       Multipliers m = relaxation.noMultipliers();
       long bound = relaxation.solve(space, m);
       if (bound < Tables.NEVER) {
@@ -124,7 +158,7 @@ final class Search {
 
   /** Improves the plan mended last, within the whole of a regime. */
   private void shake(Regimes.Regime regime) {
-    incumbents.shake(new Space(tables, regime), SHAKES, 1 + nodes, best::offer);
+    incumbents.shake(space(regime), SHAKES, 1 + nodes, best::offer);
   }
 
   private boolean later(long bound) {

@@ -11,13 +11,13 @@ final class Space {
   private final BitSet allowed;
   private long mayBeOut;
 
-  /** Everything that one regime allows. */
-  Space(Tables tables, Regimes.Regime regime) {
+  /** Everything that one regime allows among certain placements. */
+  Space(Tables tables, Regimes.Regime regime, BitSet among) {
     this.tables = tables;
     this.regime = regime;
     allowed = new BitSet(tables.placement.length);
     for (int p = 0; p < tables.placement.length; p++) {
-      allowed.set(p, regime.slots().get(tables.slot[p]));
+      allowed.set(p, among.get(p) && regime.slots().get(tables.slot[p]));
     }
     for (int a = 0; a < tables.actions; a++) {
       mayBeOut |= tables.leftOut[a] < Tables.NEVER ? 1L << a : 0;

@@ -49,7 +49,11 @@ public final class Factors {
    * @param firm whether what is known of the effector was seen or measured
    */
   public Factor of(String effector, Set<String> uses, double own, boolean firm) {
-    double product = own * (firm ? 1 : figures.uncertainTimes());
+    String part = effector.substring(effector.indexOf('.') + 1);
+    double product =
+        own
+            * figures.effectorTimes().getOrDefault(part, 1.0)
+            * (firm ? 1 : figures.uncertainTimes());
     List<String> rules = new ArrayList<>();
     for (Entry entry : entries) {
       List<String> inputs = entry.effort().inputs();

@@ -20,6 +20,10 @@ final class InputMaker {
   private static final Set<String> TAKEN_OVER =
       Set.of("button", "axis1", "axis2", "trigger", "panelButton");
   private static final List<String> DIRECTIONS = List.of("up", "left", "down", "right");
+
+  /** A switch under a helping hand: never for what must come at once. */
+  private static final String CALM_ONLY = "calmOnly";
+
   private static final double FAR_CELL = 1.4;
   private static final int ROW_OF_TOP_KEYS = 'E';
 
@@ -34,9 +38,16 @@ final class InputMaker {
   private final List<SuppliedInput> made = new ArrayList<>();
   private final List<Pair> exclusive = new ArrayList<>();
   private final Map<String, Integer> rockers = new HashMap<>();
+  private final Set<String> helperHands;
 
-  InputMaker(PlanFigures figures) {
+  /**
+   * Starts with no inputs.
+   *
+   * @param helperHands hands that press one big thing and no more, such as {@code R.hand}
+   */
+  InputMaker(PlanFigures figures, Set<String> helperHands) {
     this.figures = figures;
+    this.helperHands = Set.copyOf(helperHands);
   }
 
   List<SuppliedInput> made() {
@@ -71,6 +82,14 @@ final class InputMaker {
     }
     if (input.does().contains("point") && !input.does().contains("axis2")) {
       uses.add("pointOnly");
+    }
+    return uses;
+  }
+
+  private Set<String> uses(Approach approach, Approach.Input input, String effector) {
+    Set<String> uses = uses(approach, input);
+    if (input.kind().equals("switch") && helperHands.contains(effector)) {
+      uses.add(CALM_ONLY);
     }
     return uses;
   }
@@ -148,7 +167,7 @@ final class InputMaker {
             effector,
             part.can(),
             latency(approach),
-            uses(approach, input),
+            uses(approach, input, effector),
             input.effort() * (kind == null ? 1 : kind.times()),
             speaks,
             kind != null && kind.needsCursor(),

@@ -43,7 +43,7 @@ public final class SupplyMaker {
     this.factors = new Factors(figures, findings);
     this.reach = new Reach(figures, facts, new BodyParts(figures, facts, findings));
     this.burden = new Burden(figures.parts(), facts);
-    this.inputs = new InputMaker(figures);
+    this.inputs = new InputMaker(figures, helperHands(facts));
   }
 
   /**
@@ -51,6 +51,7 @@ public final class SupplyMaker {
    *
    * @param approaches which approaches may be used, and how the rules have them
    * @param findings what came of the rules
+   * @param leadingPoints points of the rules for the approach that leads
    * @param mostParts how many separate parts; the bank's usual number when empty
    */
   public static Supply of(
@@ -58,15 +59,25 @@ public final class SupplyMaker {
       KnownFacts facts,
       List<Standing> approaches,
       List<Finding> findings,
+      int leadingPoints,
       OptionalInt mostParts) {
     SupplyMaker maker = new SupplyMaker(figures, facts, findings);
-    int most = approaches.stream().mapToInt(Standing::points).max().orElse(0);
-    approaches.forEach(s -> maker.behind.put(s.approach().id(), most - s.points()));
+    approaches.forEach(s -> maker.behind.put(s.approach().id(), leadingPoints - s.points()));
     List<Approach> usable = approaches.stream().map(Standing::approach).toList();
     usable.forEach(maker::approach);
     usable.stream().filter(a -> a.id().equals(ONSCREEN)).forEach(maker::panel);
     boolean layered = usable.stream().anyMatch(a -> a.id().equals(LAYER));
     return maker.supply(layered, 2 * mostParts.orElse(figures.parts().most()));
+  }
+
+  private static Set<String> helperHands(KnownFacts facts) {
+    Set<String> hands = new LinkedHashSet<>();
+    for (String side : List.of("L", "R")) {
+      if (facts.code("hand." + side + ".role").filter("bigPress"::equals).isPresent()) {
+        hands.add(side + ".hand");
+      }
+    }
+    return hands;
   }
 
   private Supply supply(boolean layered, int halfParts) {
@@ -137,6 +148,10 @@ public final class SupplyMaker {
     if (ways.stream().anyMatch(p -> isOfHand(p.id()))) {
       ways = ways.stream().filter(p -> !p.id().endsWith(".foot")).toList();
     }
+    if (approach.family().equals("joystick") && !busy.isEmpty()) {
+      // Whoever moves a joystick also presses it.
+      ways = ways.stream().filter(p -> busy.containsKey(p.id())).toList();
+    }
     return easiest(input, ways, p -> factors.of(p.id(), uses, input.effort(), p.firm()), busy);
   }
 
@@ -176,10 +191,16 @@ public final class SupplyMaker {
         id,
         approach.id(),
         named,
-        burden.of(approach, behind.getOrDefault(approach.id(), 0)),
+        burden.of(approach, behind(approach, family)),
         software ? 0 : switches ? 1 : 2,
         hands,
         digits);
+  }
+
+  /** Rules come first among what takes a whole hand or the head; what is added to it is free. */
+  private int behind(Approach approach, PlanFigures.Family family) {
+    boolean main = List.of("hand", "bothHands", "head").contains(family.occupies());
+    return main ? behind.getOrDefault(approach.id(), 0) : 0;
   }
 
   /** Buttons drawn on the screen are pressed by whatever moves the pointer. */

@@ -1,5 +1,6 @@
 package closehand.rules.proof;
 
+import closehand.bank.Approach;
 import closehand.bank.Rule;
 import closehand.interview.Answers;
 import closehand.rules.Advice;
@@ -12,6 +13,7 @@ import closehand.rules.Warning;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -29,6 +31,8 @@ public record Standpoint(
     Set<String> cautions,
     Set<String> stops,
     Map<String, Rule.Effects> firing) {
+  /** Settings go along with anything, so they never lead. */
+  private static final String SETTINGS = "settings";
 
   /** What the rules of a bank make of these answers. */
   public static Standpoint of(RuleBook book, Answers answers) {
@@ -44,7 +48,17 @@ public record Standpoint(
       }
     }
     return new Standpoint(
-        book.verdict(answers), out, codes(advice.cautions()), codes(advice.stops()), firing);
+        verdict(advice), out, codes(advice.cautions()), codes(advice.stops()), firing);
+  }
+
+  private static Verdict verdict(Advice advice) {
+    Optional<String> leader =
+        advice.suggestions().stream()
+            .map(Standing::approach)
+            .filter(a -> !a.family().equals(SETTINGS))
+            .map(Approach::id)
+            .findFirst();
+    return new Verdict(leader, advice.firm(), advice.withheld());
   }
 
   private static Set<String> codes(Iterable<Warning> warnings) {

@@ -7,8 +7,13 @@ public sealed interface Block {
   /** A paragraph, wrapped to the width. */
   record Prose(String text, Role role) implements Block {}
 
-  /** A line that is laid out already; on a narrow screen it is wrapped with its indentation. */
-  record Laid(String line, Role role) implements Block {}
+  /**
+   * A paragraph with its own indentation.
+   *
+   * @param line the text with its indentation
+   * @param hang columns that further lines are indented by
+   */
+  record Laid(String line, int hang, Role role) implements Block {}
 
   /** An empty line; never two together, and none at the top. */
   record Gap() implements Block {}
@@ -29,6 +34,11 @@ public sealed interface Block {
    * @param typed what has been typed so far
    */
   record Field(String label, String typed) implements Block {}
+
+  /** A line whose further lines stand under its first. */
+  static Block laid(String line, Role role) {
+    return new Laid(line, line.length() - line.stripLeading().length(), role);
+  }
 
   /** Running text. */
   static Block plain(String text) {

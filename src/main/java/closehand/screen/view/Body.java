@@ -75,9 +75,10 @@ final class Body {
       gap(index);
       return;
     }
-    int indent = Math.min(laid.line().length() - text.length(), columns / 4);
-    String blank = " ".repeat(indent);
-    put(index, wrapped(blank, blank, text), Line.NO_STOP, laid.role(), "");
+    int most = columns / 4;
+    String first = " ".repeat(Math.min(laid.line().length() - text.length(), most));
+    String hang = " ".repeat(Math.min(laid.hang(), most));
+    put(index, wrapped(first, hang, text), Line.NO_STOP, laid.role(), "");
   }
 
   private void item(int index, Block.Item item) {

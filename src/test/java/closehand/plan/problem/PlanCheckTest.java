@@ -119,6 +119,33 @@ class PlanCheckTest {
   }
 
   @Test
+  void moreKindsOfPlaceThanTheProofCanHoldAreTold() {
+    PlanProblem plain = problem(List.of(action("jump", 100)));
+    Input first = plain.equipment().inputs().get(0);
+    List<Input> inputs = new ArrayList<>();
+    for (int cross = 0; cross < 65; cross++) {
+      inputs.add(
+          new Input(
+              "B" + cross,
+              "button",
+              first.device(),
+              first.effector(),
+              first.can(),
+              100,
+              0,
+              first.effort(),
+              1000,
+              cross,
+              1,
+              cross));
+    }
+    Equipment e = plain.equipment();
+    PlanProblem many =
+        plain.with(new Equipment(e.devices(), inputs, e.layers(), 1, List.of(), List.of()));
+    assertEquals(List.of("too-many-kinds-of-place /inputs"), found(many));
+  }
+
+  @Test
   void aProblemWithoutActionsOrInputsHasAnEmptyPlan() {
     assertEquals(
         0, ControlPlanSolver.solve(problem(List.of()), Budget.ORDINARY, Optional.empty()).best());
