@@ -15,8 +15,10 @@ import java.util.Optional;
  *
  * <p>A field applies when its own condition and those of all groups around it hold. A condition on
  * a question that does not apply, or that has no answer, sees no answer there, whatever is
- * remembered. An answer without a value ("don't know") exists, but compares with nothing. Source:
- * HL7 FHIR R4 (4.0.1), Questionnaire, {@code enableWhen} and its comments.
+ * remembered. An answer without a value ("don't know") exists, but compares with nothing. Of
+ * several answers one suffices: "!=" holds when some answer differs, even where another is equal.
+ * Source: HL7 FHIR R4 (4.0.1), Questionnaire, {@code enableWhen} and its comments, and the code
+ * system of its operators.
  */
 public final class Enablement {
   private static final byte APPLIES = 1;

@@ -105,8 +105,17 @@ final class ConditionCompiler {
     Asked fact = table.asked(test.fact());
     if (test.operator() == EnableWhen.Operator.EXISTS) {
       boolean wanted = test.expected() instanceof EnableWhen.Expected.Flag flag && flag.value();
-      return new Node.Leaf(fact.howSlot(), How.exists(wanted));
+      // A question that does not apply has no answer: "exists false" holds there.
+      return wanted ? exists(fact) : new Node.Not(exists(fact));
     }
     return fact.shape().enable(fact.slot(), test.operator(), test.expected());
+  }
+
+  /** That a value is there; picking nothing is one only where an option says so. */
+  private static Node exists(Asked fact) {
+    Node given = new Node.Leaf(fact.howSlot(), How.EXISTS);
+    return fact.shape() instanceof SeveralShape several
+        ? new Node.All(List.of(given, several.somePicked(fact.slot())))
+        : given;
   }
 }

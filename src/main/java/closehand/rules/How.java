@@ -17,6 +17,9 @@ final class How {
   private static final int OPEN_SHIFT = 8;
   private static final long WITHOUT_VALUE = NOT_ASKED | DECLINED | NOT_KNOWN | LATER;
 
+  /** The cells where an answer exists: open until a value is given. */
+  static final long EXISTS = GIVEN | WITHOUT_VALUE << OPEN_SHIFT;
+
   private How() {}
 
   /** The state of a fact that is known in this way. */
@@ -36,11 +39,6 @@ final class How {
       ways |= way(word);
     }
     return ways | (ways & WITHOUT_VALUE) << OPEN_SHIFT | (NOT_ASKED | LATER) << OPEN_SHIFT;
-  }
-
-  /** The cells where an answer exists (or does not): open until a value is given. */
-  static long exists(boolean wanted) {
-    return wanted ? GIVEN | WITHOUT_VALUE << OPEN_SHIFT : WITHOUT_VALUE;
   }
 
   private static long way(String word) {

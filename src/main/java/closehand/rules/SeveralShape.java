@@ -6,6 +6,8 @@ import closehand.bank.EnableWhen.Operator;
 import closehand.bank.Option;
 import closehand.interview.Value;
 import java.util.List;
+import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 
 /**
  * Any number of answers out of a list: one slot an option. Where an option excludes all others,
@@ -68,10 +70,26 @@ record SeveralShape(List<Option> options) implements Shape {
 
   @Override
   public Node enable(int slot, Operator operator, Expected expected) {
-    if (expected instanceof Expected.Coded coded) {
-      return Shape.either(this, slot + known(coded.code()), operator, YES);
+    if (!(expected instanceof Expected.Coded coded)) {
+      throw Shape.unsuited(operator.code());
     }
-    throw Shape.unsuited(operator.code());
+    int index = known(coded.code());
+    return operator == Operator.NOT_EQUAL
+        ? new Node.Any(picked(slot, i -> i != index))
+        : Shape.either(this, slot + index, operator, YES);
+  }
+
+  /** That some option is picked, whichever. */
+  Node somePicked(int slot) {
+    return new Node.Any(picked(slot, i -> true));
+  }
+
+  /** For each of these options, that it is picked. */
+  private List<Node> picked(int slot, IntPredicate which) {
+    return IntStream.range(0, options.size())
+        .filter(which)
+        .<Node>mapToObj(i -> new Node.Leaf(slot + i, YES))
+        .toList();
   }
 
   private int known(String code) {

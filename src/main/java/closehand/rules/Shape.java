@@ -35,8 +35,8 @@ sealed interface Shape permits YesNoShape, AmountShape, ChoiceShape, SeveralShap
   Node test(int slot, String operator, Operand operand);
 
   /**
-   * One comparison of {@code enableWhen} other than "exists" (HL7 FHIR R4: "=" when an answer
-   * equals, "!=" when none does).
+   * One comparison of {@code enableWhen} other than "exists" (HL7 FHIR R4: "=" when some answer
+   * equals, "!=" when some answer differs; of several answers both can hold at once).
    *
    * @throws IllegalArgumentException when it does not suit this kind of fact
    */

@@ -122,7 +122,13 @@ final class SatBank {
             ? Boolean.toString(flag.value())
             : ((EnableWhen.Expected.Coded) test.expected()).code();
     int is = of.get(value);
-    return equal ? is : and(List.of(applies.get(test.fact()), -is));
+    if (equal) {
+      return is;
+    }
+    // Of several answers, some other one; of one answer, any but this one.
+    return fields.get(test.fact()).type() instanceof FactType.SeveralOf
+        ? or(of.values().stream().filter(v -> v != is).toList())
+        : and(List.of(applies.get(test.fact()), -is));
   }
 
   private int and(List<Integer> parts) {

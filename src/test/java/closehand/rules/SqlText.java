@@ -116,7 +116,7 @@ final class SqlText extends OracleText {
       String operator = test.operator().code();
       text =
           field.type() instanceof FactType.SeveralOf
-              ? "(" + column(field.fact(), coded.code()) + " " + operator + " TRUE)"
+              ? picked(field, coded.code(), test.operator())
               : "(" + column(field.fact()) + " " + operator + " '" + coded.code() + "')";
     } else if (test.expected() instanceof EnableWhen.Expected.Flag flag) {
       text = "(" + column(field.fact()) + " " + test.operator().code() + " " + flag.value() + ")";
@@ -125,6 +125,17 @@ final class SqlText extends OracleText {
       text = "(" + column(field.fact()) + " " + test.operator().code() + " " + number + ")";
     }
     return unlessInapplicable(field, "FALSE", text);
+  }
+
+  /** "=" is that the option is picked, "!=" that some other one is. */
+  private String picked(Field field, String code, EnableWhen.Operator operator) {
+    boolean same = operator == EnableWhen.Operator.EQUAL;
+    return or(
+        field.type().choices().stream()
+            .map(Option::code)
+            .filter(c -> c.equals(code) == same)
+            .map(c -> column(field.fact(), c))
+            .toList());
   }
 
   static String column(String fact) {
