@@ -156,6 +156,12 @@ final class ReplayCommand {
   }
 
   private static Optional<AnyAnswers> read(Path file, List<Problem> problems) {
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      // Reading a pipe could wait for ever.
+      problems.add(
+          Problem.error(Where.file(file.toString()), "not-a-file", "This is not a file.", ""));
+      return Optional.empty();
+    }
     try (InputStream in = Files.newInputStream(file)) {
       byte[] bytes = in.readNBytes(JsonReader.MAXIMUM_BYTES + 1);
       return AnyAnswers.read(file.toString(), bytes, problems);

@@ -26,6 +26,9 @@ final class Trouble {
     if (reason.contains("space") || reason.contains("quota")) {
       return "the disk is full.";
     }
+    if (reason.contains("file too large")) {
+      return "this system lets no file grow as large as the case.";
+    }
     if (reason.contains("too large")) {
       return "the case has grown larger than can be opened again. Export it, and begin a new one.";
     }

@@ -2,6 +2,7 @@ package closehand.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.json.JsonReader;
@@ -9,9 +10,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Many cases under an old and a new bank. */
@@ -91,6 +95,20 @@ class ReplayCommandTest {
     assertTrue(world.output().matches("(?s).*skipped, not readable +3\n.*"), world.output());
     assertTrue(world.error().contains("broken.json"), world.error());
     assertFalse(world.error().contains("secret"), "no answer in a message: " + world.error());
+  }
+
+  @Test
+  @EnabledOnOs({OS.LINUX, OS.MAC})
+  void aPipeInPlaceOfACaseIsNotWaitedFor() throws IOException, InterruptedException {
+    Path pipe = folder.resolve("pipe.json");
+    assertEquals(0, new ProcessBuilder("mkfifo", pipe.toString()).start().waitFor());
+    World world =
+        assertTimeoutPreemptively(
+            Duration.ofMinutes(1),
+            () -> World.run("", "replay", pipe.toString(), HERON, "--bank", CORE.toString()));
+    assertEquals(ExitCode.BAD_DATA, world.code());
+    assertTrue(world.error().contains("not-a-file"), world.error());
+    assertTrue(world.output().matches("(?s).*cases compared +1\n.*"), world.output());
   }
 
   @Test

@@ -90,6 +90,11 @@ class TroubledDiskTest {
         words
             .apply(new FileSystemException("a", null, "the case is too large"))
             .contains("begin a new one"));
+    assertTrue(
+        words
+            .apply(new FileSystemException("a", null, "File too large"))
+            .endsWith("no file grow as large as the case."),
+        "a limit of the system is not the limit of a case");
     assertTrue(words.apply(new AccessDeniedException("a")).endsWith("may not be written."));
     assertTrue(words.apply(new NoSuchFileException("a")).contains("a drive taken out?"));
     assertTrue(
