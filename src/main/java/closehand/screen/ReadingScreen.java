@@ -68,9 +68,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
   /** Words that are shown once do not go away on one key. */
   @Override
   public Act back() {
-    return kind == Kind.SEALED
-        ? new Act.Show(Menu.of(Menu.Kind.WRITTEN_DOWN))
-        : new Act.Close();
+    return kind == Kind.SEALED ? new Act.Show(Menu.of(Menu.Kind.WRITTEN_DOWN)) : new Act.Close();
   }
 
   private Shown first(Act on) {
