@@ -62,12 +62,7 @@ final class PlanFiguresCheck {
     bank.sources().forEach(s -> known.add(s.id()));
     for (String source : figures.basis()) {
       names.known(
-          source,
-          at("basis"),
-          Catalogue.SOURCES,
-          known,
-          "unknown-source",
-          "a source of this bank");
+          source, at("basis"), Catalogue.SOURCES, known, "unknown-source", "a source of this bank");
     }
   }
 
@@ -78,7 +73,8 @@ final class PlanFiguresCheck {
         .parts()
         .owned()
         .forEach(
-            (kit, owned) -> each(owned, at("parts", "owned", kit), ids, "an approach of this bank"));
+            (kit, owned) ->
+                each(owned, at("parts", "owned", kit), ids, "an approach of this bank"));
     figures
         .families()
         .forEach(

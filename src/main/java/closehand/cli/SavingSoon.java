@@ -35,10 +35,11 @@ final class SavingSoon implements Kept {
   @Override
   public void save(Interview interview) throws IOException {
     kept.takeIn(interview);
+    // What came of the save before; this one is not waited for.
+    Optional<IOException> last = Objects.requireNonNull(trouble.get());
     if (waiting.compareAndSet(/* expectedValue= */ false, /* newValue= */ true)) {
       running().execute(this::write);
     }
-    Optional<IOException> last = Objects.requireNonNull(trouble.get());
     if (last.isPresent()) {
       throw last.get();
     }

@@ -68,9 +68,7 @@ final class FigureReading {
 
   /** So many whole numbers in a list. */
   List<Integer> wholes(String name, int count, int minimum, int maximum) {
-    return numbers(name, count, minimum, maximum).stream()
-        .map(d -> (int) Math.round(d))
-        .toList();
+    return numbers(name, count, minimum, maximum).stream().map(d -> (int) Math.round(d)).toList();
   }
 
   /** The members of an object, each read the same way. */

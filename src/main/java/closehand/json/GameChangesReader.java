@@ -75,7 +75,9 @@ public final class GameChangesReader {
       Bank bank, Written written, List<Problem> problems) {
     GameChangesReader reader = new GameChangesReader(bank, problems);
     Map<Integer, GameProfile> profiles = new TreeMap<>();
-    written.games().forEach((slot, game) -> reader.game(game).ifPresent(p -> profiles.put(slot, p)));
+    written
+        .games()
+        .forEach((slot, game) -> reader.game(game).ifPresent(p -> profiles.put(slot, p)));
     return profiles;
   }
 
@@ -195,9 +197,7 @@ public final class GameChangesReader {
     }
     if (!(value instanceof JsonValue.Str word && word.value().equals("continuous"))) {
       ObjectReading.wrongType(
-          value,
-          "seconds from 0 to 60, an object with min and max, or \"continuous\"",
-          problems);
+          value, "seconds from 0 to 60, an object with min and max, or \"continuous\"", problems);
     }
     return new Approach.Span(0, 0, "");
   }

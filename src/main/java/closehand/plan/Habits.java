@@ -29,8 +29,7 @@ final class Habits {
         add(demand, conventions, of + ".left", of + ".right", Convention.Kind.LEFT);
         add(demand, conventions, of + ".left", of + ".back", Convention.Kind.NEAR);
         add(demand, conventions, of + ".back", of + ".right", Convention.Kind.NEAR);
-      } else if (action.id().equals(of + ".left")
-          && demand.action(of + ".forward").isEmpty()) {
+      } else if (action.id().equals(of + ".left") && demand.action(of + ".forward").isEmpty()) {
         add(demand, conventions, of + ".left", of + ".right", Convention.Kind.LEFT);
       }
     }

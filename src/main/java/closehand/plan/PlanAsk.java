@@ -11,11 +11,9 @@ import java.util.OptionalInt;
  * @param mostParts the most separate parts; the bank's usual number when empty
  * @param wishes what must sit where
  */
-public record PlanAsk(
-    Optional<List<String>> approaches, OptionalInt mostParts, List<Wish> wishes) {
+public record PlanAsk(Optional<List<String>> approaches, OptionalInt mostParts, List<Wish> wishes) {
   /** Nothing special. */
-  public static final PlanAsk USUAL =
-      new PlanAsk(Optional.empty(), OptionalInt.empty(), List.of());
+  public static final PlanAsk USUAL = new PlanAsk(Optional.empty(), OptionalInt.empty(), List.of());
 
   public PlanAsk {
     approaches = approaches.map(List::copyOf);

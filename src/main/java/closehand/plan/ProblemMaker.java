@@ -48,8 +48,7 @@ final class ProblemMaker {
 
   /** Whether the game takes what the input says. */
   static boolean fits(SuppliedInput input, Demand demand) {
-    return demand.takes(input.speaks())
-        && (!input.needsCursor() || demand.cursor().orElse(true));
+    return demand.takes(input.speaks()) && (!input.needsCursor() || demand.cursor().orElse(true));
   }
 
   /** The problem; wishes hold only what is impossible for this body. */
@@ -69,10 +68,7 @@ final class ProblemMaker {
             efforts.pairs(demand.actions(), inputs));
     Wishes wishes =
         new Wishes(
-            List.of(),
-            new Impossible(supply).bans(demand.actions(), inputs),
-            Set.of(),
-            List.of());
+            List.of(), new Impossible(supply).bans(demand.actions(), inputs), Set.of(), List.of());
     return new PlanProblem(play(), equipment(), body(), prices, wishes);
   }
 

@@ -20,7 +20,9 @@ final class WhyNot {
     }
     return rules.refused(action).entrySet().stream()
         .filter(e -> e.getKey() != Refusal.INPUT_CANNOT && e.getKey() != Refusal.NOT_COVERED)
-        .max(Map.Entry.<Refusal, Integer>comparingByValue().thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
+        .max(
+            Map.Entry.<Refusal, Integer>comparingByValue()
+                .thenComparing(Map.Entry.comparingByKey(Comparator.reverseOrder())))
         .map(e -> words(e.getKey()))
         .orElse("no input within your reach can do it");
   }

@@ -28,6 +28,7 @@ final class AsideMenus {
       case STOP -> stop(model);
       case FINISHED -> finished(model);
       case DELETE -> delete();
+      case WRITTEN_DOWN -> writtenDown();
       default -> leave(model);
     };
   }
@@ -77,17 +78,21 @@ final class AsideMenus {
             "Emergency: if something sudden happens, such as a drooping face, trouble speaking,"
                 + " chest pain or a fit, call the emergency number now."));
     stop.gap();
-    if (interview.questionnaire().fieldsByFact().containsKey(WellKnown.PAIN_NOW)) {
+    // What waits to be read stays below; nothing here leads past it.
+    boolean waits = model.layers().stream().anyMatch(l -> l.screen() instanceof NoticeScreen);
+    waits = waits || model.waits();
+    if (!waits && interview.questionnaire().fieldsByFact().containsKey(WellKnown.PAIN_NOW)) {
       stop.offer(
           1,
           "Say how strong the pain is now",
           new Act.Send(new Message.JumpTo(WellKnown.PAIN_NOW)));
     }
-    if (interview.current().isPresent()) {
+    if (!waits && interview.current().isPresent()) {
       stop.offer(2, "Put this question off", new Act.Absent(Answer.Reason.LATER));
     }
     stop.offer(3, "Leave now; everything is kept", new Act.Do(Command.LEAVE));
-    return stop.offer(0, "Go on where we were", new Act.Return()).build();
+    Act on = waits ? new Act.Close() : new Act.Return();
+    return stop.offer(0, "Go on where we were", on).build();
   }
 
   private static Shown finished(ScreenModel model) {
@@ -154,6 +159,14 @@ final class AsideMenus {
       leave.offer(2, "Leave, and delete everything kept", new Act.Show(Menu.of(Menu.Kind.DELETE)));
     }
     return leave.offer(0, "Stay here", new Act.Close()).build();
+  }
+
+  private static Shown writtenDown() {
+    Shown.Builder written = new Shown.Builder("The passphrase");
+    written.add(Block.strong("Are the six words written down?"));
+    written.say("They are kept nowhere and cannot be shown later.").gap();
+    written.offer(1, "No, show them again", new Act.Close());
+    return written.offer(2, "Yes, go on", new Act.Return()).build();
   }
 
   private static Shown delete() {

@@ -20,6 +20,12 @@ final class Commanding {
 
   private static ScreenModel.Step inTalk(ScreenModel model, Command command) {
     Talk talk = model.talk().orElseThrow();
+    if (model.waits() && passesBy(command)) {
+      return Acting.only(model.saying(Said.that("Please read this first, and take one line.")));
+    }
+    if (isNoAnswer(command) && !atQuestion(model)) {
+      return Acting.only(model.saying(Said.that("That works at a question. Backspace goes back.")));
+    }
     return switch (command) {
       case UNKNOWN -> absent(model, Answer.Reason.UNKNOWN, 0);
       case DECLINE -> absent(model, Answer.Reason.DECLINED, 1);
@@ -38,6 +44,27 @@ final class Commanding {
       case ASKER -> show(model, Menu.of(Menu.Kind.CONDUCT));
       default -> show(model, Menu.of(Menu.Kind.STOP));
     };
+  }
+
+  /** Whether a command would leave a notice behind that was not read. */
+  private static boolean passesBy(Command command) {
+    return switch (command) {
+      case BACK, OVERVIEW, JUMP, NOTE, WHO, ASKER -> true;
+      default -> isNoAnswer(command);
+    };
+  }
+
+  private static boolean isNoAnswer(Command command) {
+    return switch (command) {
+      case UNKNOWN, DECLINE, NOT_APPLICABLE, LATER -> true;
+      default -> false;
+    };
+  }
+
+  /** A question that is not in sight is not answered. */
+  private static boolean atQuestion(ScreenModel model) {
+    Screen top = model.top().screen();
+    return top instanceof QuestionScreen || top.equals(Menu.of(Menu.Kind.SKIP));
   }
 
   /** Where answers need Enter, a letter only moves to the line on the list. */

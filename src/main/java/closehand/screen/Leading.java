@@ -54,7 +54,8 @@ final class Leading {
     Talk talk = model.talk().orElseThrow();
     if (talk.past().isEmpty()) {
       return new ScreenModel.Step(
-          toBase(model).saying(Said.refused("There is nothing to take back in this sitting.")),
+          (model.waits() ? model : toBase(model))
+              .saying(Said.refused("There is nothing to take back in this sitting.")),
           List.of());
     }
     Talk undone = talk.undone();

@@ -26,7 +26,8 @@ record Menu(Kind kind, int page, Optional<Provenance.By> by) implements Screen {
     FINISHED,
     SETTINGS,
     LEAVE,
-    DELETE
+    DELETE,
+    WRITTEN_DOWN
   }
 
   static Menu of(Kind kind) {
@@ -43,7 +44,7 @@ record Menu(Kind kind, int page, Optional<Provenance.By> by) implements Screen {
       case START, CASES, WHO_ASKS, HOW_LONG -> Beginnings.of(this, model);
       case SETTINGS -> SettingsMenu.of(model);
       case CONDUCT, WHO_ANSWERS, HOW_KNOWN, LOWER -> PeopleMenus.of(this, model);
-      case SKIP, MORE, STOP, FINISHED, LEAVE, DELETE -> AsideMenus.of(this, model);
+      case SKIP, MORE, STOP, FINISHED, LEAVE, DELETE, WRITTEN_DOWN -> AsideMenus.of(this, model);
     };
   }
 }

@@ -141,7 +141,9 @@ final class Pressing {
             : Acting.on(model.at(spot), offers.get(i).act());
       }
     }
-    return Acting.only(model.saying(Said.that("There is no line " + digit + " here.")));
+    return digit == Answers.STOP && model.talk().isPresent()
+        ? Acting.on(model, new Act.Do(Command.STOP))
+        : Acting.only(model.saying(Said.that("There is no line " + digit + " here.")));
   }
 
   private static ScreenModel.Step letter(ScreenModel model, String text) {

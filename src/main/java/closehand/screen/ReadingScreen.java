@@ -16,6 +16,7 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
 
   enum Kind {
     FIRST,
+    SEALED,
     ENOUGH,
     LINES,
     HELP,
@@ -40,6 +41,11 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     return new ReadingScreen(Kind.FIRST, "Before we begin", lines);
   }
 
+  /** What is read first of a case that was sealed just now, with its words. */
+  static ReadingScreen sealed(List<String> lines) {
+    return new ReadingScreen(Kind.SEALED, "Before we begin", lines);
+  }
+
   /** What is read when enough is known on the briefest route. */
   static ReadingScreen enough(List<String> lines) {
     return new ReadingScreen(Kind.ENOUGH, "Enough is known", lines);
@@ -52,16 +58,23 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
       case SO_FAR -> soFar(model.settings().shared());
       case PAGE -> page(model);
       case PLAN -> closing(text(new Shown.Builder(heading), lines));
-      case FIRST -> first();
+      case FIRST -> first(new Act.Close());
+      case SEALED -> first(back());
       case ENOUGH -> enough();
       case LINES -> closing(text(new Shown.Builder(heading), lines));
     };
   }
 
-  private Shown first() {
+  /** Words that are shown once do not go away on one key. */
+  @Override
+  public Act back() {
+    return kind == Kind.SEALED ? new Act.Show(Menu.of(Menu.Kind.WRITTEN_DOWN)) : new Act.Close();
+  }
+
+  private Shown first(Act on) {
     Shown.Builder screen = new Shown.Builder(heading);
     lines.forEach(line -> screen.say(line).gap());
-    return screen.offer(0, "Go on", new Act.Close()).build();
+    return screen.offer(0, "Go on", on).build();
   }
 
   /** The suggestions as they stand when the screen comes up. */

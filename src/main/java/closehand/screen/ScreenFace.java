@@ -107,7 +107,7 @@ public final class ScreenFace implements Showing {
     if (effect instanceof Effect.Keep keep) {
       desk.ifPresent(d -> model = model.kept(d.keep(keep.interview())));
     } else if (effect instanceof Effect.Begin begin) {
-      open(book.begin(begin.asker(), begin.route(), begin.sealed()));
+      open(book.begin(begin.asker(), begin.route(), begin.sealed()), begin.sealed());
     } else if (effect instanceof Effect.Open open) {
       open(book.open(open.name()));
     } else if (effect instanceof Effect.Example) {
@@ -130,13 +130,20 @@ public final class ScreenFace implements Showing {
   }
 
   private void open(CaseBook.Opened opened) {
+    open(opened, false);
+  }
+
+  private void open(CaseBook.Opened opened, boolean sealedNow) {
     if (opened.holding().isEmpty()) {
       model = model.told("This case", opened.sentences());
       return;
     }
     CaseBook.Holding holding = opened.holding().get();
     desk = Optional.of(holding.desk());
-    model = model.holding(holding.desk(), holding.interview(), opened.sentences());
+    model =
+        sealedNow
+            ? model.sealed(holding.desk(), holding.interview(), opened.sentences())
+            : model.holding(holding.desk(), holding.interview(), opened.sentences());
     follower.begun(holding.desk(), holding.interview());
   }
 }

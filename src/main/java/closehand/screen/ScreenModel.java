@@ -75,6 +75,11 @@ public record ScreenModel(
     return Leading.begin(this, Talk.about(advisor, interview), sentences);
   }
 
+  /** With a case that was sealed just now; its words are shown this once. */
+  public ScreenModel sealed(Advisor advisor, Interview interview, List<String> sentences) {
+    return holding(advisor, interview, List.of()).pushing(ReadingScreen.sealed(sentences));
+  }
+
   /** What came of an effect, to be read on a screen of its own. */
   public ScreenModel told(String heading, List<String> lines) {
     return pushing(ReadingScreen.lines(heading, lines));
@@ -101,6 +106,20 @@ public record ScreenModel(
   /** What is to be seen. */
   public Frame frame() {
     return View.of(Foot.content(this), top().spot(), size, glyphs);
+  }
+
+  /**
+   * Whether something waits to be read to its end: a stop or a caution, or words shown only once.
+   * Nothing may pass it by. A stop that ends the session comes again by itself.
+   */
+  boolean waits() {
+    return layers.stream()
+        .map(Layer::screen)
+        .anyMatch(
+            screen ->
+                screen instanceof NoticeScreen notice && !notice.ends()
+                    || screen instanceof ReadingScreen reading
+                        && reading.kind() == ReadingScreen.Kind.SEALED);
   }
 
   Layer top() {

@@ -114,7 +114,7 @@ class ScreenSessionTest {
     try (ScreenSession session = session()) {
       type(session, "1311");
       assertTrue(seen(session).contains("The passphrase of this case:"), seen(session));
-      type(session, "01q1");
+      type(session, "021q1");
       assertEquals(ExitCode.DONE, session.finish());
     }
     try (ScreenSession session = session()) {

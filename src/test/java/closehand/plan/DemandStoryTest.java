@@ -30,8 +30,7 @@ class DemandStoryTest {
   @Test
   void walkingIsOneStickOrFourDirections() {
     Planning planning = Player.gold("GC1").planning();
-    assertEquals(
-        Style.TWO_AXES, planning.demand(1, STICK).action("STA01").orElseThrow().style());
+    assertEquals(Style.TWO_AXES, planning.demand(1, STICK).action("STA01").orElseThrow().style());
     Demand keys = planning.demand(1, KEYS);
     for (String way : List.of("forward", "left", "back", "right")) {
       assertEquals(Style.HOLD, keys.action("STA01." + way).orElseThrow().style());
@@ -49,8 +48,7 @@ class DemandStoryTest {
     Demand keys = Player.gold("GC1").planning().demand(1, KEYS);
     List<String> partners = keys.action("STA03").orElseThrow().pressedWith();
     assertEquals(
-        Set.of("STA01.forward", "STA01.left", "STA01.back", "STA01.right"),
-        Set.copyOf(partners));
+        Set.of("STA01.forward", "STA01.left", "STA01.back", "STA01.right"), Set.copyOf(partners));
     assertTrue(keys.action("STA01.forward").orElseThrow().pressedWith().contains("STA03"));
   }
 
@@ -65,8 +63,7 @@ class DemandStoryTest {
             "GC1",
             f ->
                 f.put(
-                    "games.1.options",
-                    new FlatValue.Texts(List.of("remapFull"), Where.file("x"))));
+                    "games.1.options", new FlatValue.Texts(List.of("remapFull"), Where.file("x"))));
     Demand plain = without.planning().demand(1, KEYS);
     assertTrue(plain.actions().stream().noneMatch(WantedAction::toggleOffered));
   }
@@ -77,9 +74,7 @@ class DemandStoryTest {
         Player.gold(
             "GC8",
             f ->
-                f.put(
-                    "games.1.options",
-                    new FlatValue.Texts(List.of("autoRun"), Where.file("x"))));
+                f.put("games.1.options", new FlatValue.Texts(List.of("autoRun"), Where.file("x"))));
     Settled sprint = settled(runner.planning().demand(1, KEYS), "FPA05");
     assertEquals(Settled.How.SETTING, sprint.how());
     assertEquals("always run", sprint.words());

@@ -43,7 +43,9 @@ final class Player {
   }
 
   static List<String> ids() {
-    return cases().stream().map(c -> ((JsonValue.Str) c.member("id").orElseThrow()).value()).toList();
+    return cases().stream()
+        .map(c -> ((JsonValue.Str) c.member("id").orElseThrow()).value())
+        .toList();
   }
 
   /** The gold case with this id. */

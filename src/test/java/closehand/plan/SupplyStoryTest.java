@@ -56,11 +56,12 @@ class SupplyStoryTest {
   @Test
   void aClosedHandWorksNothingButAnElbowDoes() {
     Supply supply = of("GC1", "SW_LARGE", "SW_FINGER", "KEYPAD");
-    Set<String> right = Set.copyOf(
-        supply.inputs().stream()
-            .map(SuppliedInput::effector)
-            .filter(e -> e.startsWith("R."))
-            .toList());
+    Set<String> right =
+        Set.copyOf(
+            supply.inputs().stream()
+                .map(SuppliedInput::effector)
+                .filter(e -> e.startsWith("R."))
+                .toList());
     assertEquals(Set.of("R.elbow"), right);
   }
 
@@ -121,8 +122,7 @@ class SupplyStoryTest {
   @Test
   void anAnswerThatIsMissingMakesTheSupplySmallerAndIsWaitedFor() {
     Player unsure = Player.gold("GC1", f -> f.remove("digit.L.panel.T"));
-    Supply supply =
-        unsure.planning().supply(1, PlanAsk.USUAL.only(List.of("MOUSE_SIDE_L")));
+    Supply supply = unsure.planning().supply(1, PlanAsk.USUAL.only(List.of("MOUSE_SIDE_L")));
     assertTrue(supply.inputs().stream().noneMatch(i -> i.kind().equals("cell")));
     assertTrue(supply.waitsFor().contains("digit.L.panel.T"), supply.waitsFor().toString());
   }
@@ -133,8 +133,7 @@ class SupplyStoryTest {
     assertTrue(any.coupled().isEmpty(), any.coupled().toString());
     Player some =
         Player.gold("GC1", f -> f.put("pairs.ok", new FlatValue.Text("some", Where.file("x"))));
-    Supply few =
-        some.planning().supply(1, PlanAsk.USUAL.only(List.of("MOUSE_SIDE_L", "KEYPAD")));
+    Supply few = some.planning().supply(1, PlanAsk.USUAL.only(List.of("MOUSE_SIDE_L", "KEYPAD")));
     assertTrue(few.coupled().stream().anyMatch(p -> p.first().equals("L.I")), "neighbours");
   }
 

@@ -7,6 +7,7 @@ import closehand.bank.Problem;
 import closehand.interview.Answers;
 import closehand.interview.FlatAnswers;
 import closehand.interview.Interview;
+import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
 import closehand.json.BankReader;
 import closehand.json.EmbeddedBank;
@@ -85,7 +86,7 @@ class CoreDesk implements Desk {
             .toList();
     return new Consultation(
         lines(QuietLine.of(advice, interview.open().size(), Glyphs.UNICODE)),
-        Holds.of(advice, false),
+        Holds.of(advice, interview.asker() == Provenance.By.CLINICIAN),
         notices,
         lowerable,
         () -> lines(SuggestionText.of(input(interview), Glyphs.UNICODE)));

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The requirements of an accessible screen, each test under the number it has in docs. */
 class RequirementsTest {
@@ -292,5 +293,59 @@ class RequirementsTest {
     assertEquals(Optional.of("digit.L.press.R"), right.talk().orElseThrow().interview().at());
     ScreenModel given = Scenes.step(right, Key.of('1'));
     assertEquals(Optional.of(new Value.Code("0")), answers(given).value("digit.L.press.R"));
+  }
+
+  @Test
+  void a18WordsShownOnceDoNotGoAwayOnOneKey() {
+    List<Key> keys = new ArrayList<>(List.of(Key.Named.BACKSPACE, Key.Named.ESCAPE));
+    for (char key = '!'; key <= '~'; key++) {
+      keys.add(Key.of(key));
+    }
+    keys.add(Key.Named.ENTER);
+    for (Key key : keys) {
+      ScreenModel once = Scenes.step(at("sealed", ""), key);
+      assertTrue(once.waits(), "gone after " + key);
+      assertTrue(Scenes.step(once, Key.Named.ENTER).waits(), "gone after Enter and " + key);
+    }
+    assertTrue(text(at("sealed", "01")).contains("The passphrase of this case"));
+    ScreenModel gone = at("sealed", "02");
+    assertTrue(gone.top().screen() instanceof QuestionScreen, text(gone));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"stopped", "care", "sealed"})
+  void noLetterAnswersOrPassesByWhatIsNotRead(String from) {
+    ScreenModel notice = at(from, "");
+    for (char key : "bojkdxlnwaz".toCharArray()) {
+      ScreenModel after = Scenes.step(notice, Key.of(key));
+      assertEquals(answers(notice), answers(after), "key " + key);
+      assertTrue(after.waits(), "key " + key + text(after));
+      for (char digit = '0'; key == 'z' && digit <= '9'; digit++) {
+        ScreenModel stopped = Scenes.step(after, Key.of(digit));
+        assertTrue(stopped.waits(), "stop, then " + digit + text(stopped));
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"o", "?", "s", "p", "e", "t", "n", "q"})
+  void aLetterDoesNotAnswerAQuestionThatIsNotInSight(String way) {
+    ScreenModel away = at("0 CON-03", way);
+    for (char key : "kdxl".toCharArray()) {
+      assertEquals(answers(away), answers(Scenes.step(away, Key.of(key))), way + key);
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("scenes")
+  void a16NineIsStopWhereverNothingIsTyped(Scenes.Scene scene) {
+    ScreenModel model = scene.at(ScreenSize.USUAL, Glyphs.UNICODE);
+    boolean typing = model.top().screen().draft().filter(d -> !d.isEmpty()).isPresent();
+    boolean taken = model.shown().offers().stream().anyMatch(o -> o.digit() == 9);
+    boolean figures =
+        model.top().screen().draft().filter(d -> d.kind() == Draft.Kind.FIGURES).isPresent();
+    if (model.talk().isPresent() && !typing && !taken && !figures) {
+      assertTrue(text(Scenes.step(model, Key.of('9'))).contains("Let us stop here"), text(model));
+    }
   }
 }

@@ -50,6 +50,8 @@ final class Scenes {
         new Scene("how-long", "start", "13"),
         new Scene("seal", "start", "131"),
         new Scene("before-we-begin", "told", ""),
+        new Scene("sealed-words", "sealed", ""),
+        new Scene("written-down", "sealed", "0"),
         new Scene("question-first", "begun", ""),
         new Scene("question", "0 CON-03", ""),
         new Scene("question-yes-no", "0 voice.chat", ""),
@@ -119,6 +121,15 @@ final class Scenes {
               List.of(
                   "This case is called calm-fern. No name or birth date is needed anywhere.",
                   "Everything is kept on this machine, readable by you alone."));
+      case "sealed" ->
+          start.sealed(
+              DESK,
+              begun(Provenance.By.VOLUNTEER),
+              List.of(
+                  "This case is called calm-fern. No name or birth date is needed anywhere.",
+                  "The passphrase of this case:",
+                  "babab cecec dididi fofof gugug hahah",
+                  "Write it down now. It is shown this once and kept nowhere."));
       case "stopped" -> giving(start, Provenance.By.CLINICIAN, "safe.suddenNeuro", "SAF-01", '3');
       case "no consent" -> giving(start, Provenance.By.VOLUNTEER, "consent.state", "CON-01", '3');
       case "care" -> care(start);

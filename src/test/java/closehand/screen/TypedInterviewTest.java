@@ -34,6 +34,14 @@ class TypedInterviewTest {
     player.answer(wanted);
 
     hold("case-" + number + ".digits", lines(player.typed()));
+    hold("case-" + number + ".approaches", approaches(wanted));
+  }
+
+  /** Every approach in the order of the advice, as it must come out of what was typed. */
+  private static List<String> approaches(Answers answers) {
+    return CoreDesk.RULES.advise(answers).suggestions().stream()
+        .map(s -> s.approach().id())
+        .toList();
   }
 
   private static List<String> lines(String digits) {

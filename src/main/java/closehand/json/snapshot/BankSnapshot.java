@@ -17,13 +17,14 @@ public final class BankSnapshot {
     QuestionsSnapshot.write(bank.questionnaire(), out);
     out.list(bank.terms(), t -> RulesSnapshot.term(t, out));
     out.list(bank.rules(), r -> RulesSnapshot.rule(r, out));
-    out.map(bank.themes());
+    out.map(bank.themes(), out::text);
     out.list(bank.approaches(), a -> ApproachesSnapshot.approach(a, out));
     out.list(bank.costClasses(), c -> costClass(c, out));
     out.list(bank.mixes(), m -> mix(m, out));
     out.list(bank.games(), g -> CatalogueSnapshot.game(g, out));
     out.list(bank.cautions(), c -> CatalogueSnapshot.caution(c, out));
     out.list(bank.sources(), s -> CatalogueSnapshot.source(s, out));
+    out.maybe(bank.planFigures(), f -> PlanFiguresSnapshot.write(f, out));
     out.text(bank.fingerprint());
     return out.bytes();
   }
@@ -39,13 +40,14 @@ public final class BankSnapshot {
         QuestionsSnapshot.read(in),
         in.list(() -> RulesSnapshot.term(in)),
         in.list(() -> RulesSnapshot.rule(in)),
-        in.map(),
+        in.map(in::text),
         in.list(() -> ApproachesSnapshot.approach(in)),
         in.list(() -> new Approach.CostClass(in.text(), in.text())),
         in.list(() -> new Approach.Mix(in.texts(), in.text())),
         in.list(() -> CatalogueSnapshot.game(in)),
         in.list(() -> CatalogueSnapshot.caution(in)),
         in.list(() -> CatalogueSnapshot.source(in)),
+        in.maybe(() -> PlanFiguresSnapshot.read(in)),
         in.text());
   }
 

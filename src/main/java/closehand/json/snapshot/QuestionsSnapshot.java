@@ -21,11 +21,12 @@ final class QuestionsSnapshot {
     out.text(q.version());
     out.text(q.title());
     out.list(q.sections(), s -> section(s, out));
-    out.map(q.groupTexts());
+    out.map(q.groupTexts(), out::text);
   }
 
   static Questionnaire read(SnapshotIn in) {
-    return new Questionnaire(in.text(), in.text(), in.text(), in.list(() -> section(in)), in.map());
+    return new Questionnaire(
+        in.text(), in.text(), in.text(), in.list(() -> section(in)), in.map(in::text));
   }
 
   private static void section(Section s, SnapshotOut out) {

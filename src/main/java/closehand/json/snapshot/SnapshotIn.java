@@ -122,12 +122,12 @@ final class SnapshotIn {
     return flag() ? Optional.of(each.get()) : Optional.empty();
   }
 
-  Map<String, String> map() {
+  <T> Map<String, T> map(Supplier<T> each) {
     int size = number();
-    Map<String, String> values = new HashMap<>();
+    Map<String, T> values = new HashMap<>();
     for (int i = 0; i < size; i++) {
       String key = text();
-      values.put(key, text());
+      values.put(key, each.get());
     }
     return values;
   }

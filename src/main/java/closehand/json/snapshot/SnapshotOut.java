@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 
 /** Writes a snapshot: tables of texts and places first, then the body that points into them. */
@@ -100,15 +101,13 @@ final class SnapshotOut {
     value.ifPresent(each);
   }
 
-  void map(Map<String, String> values) {
+  /** A map in the order of its keys, so that the same bank always gives the same bytes. */
+  <T> void map(Map<String, T> values, Consumer<T> each) {
     number(values.size());
-    values.entrySet().stream()
-        .sorted(Map.Entry.comparingByKey())
-        .forEach(
-            e -> {
-              text(e.getKey());
-              text(e.getValue());
-            });
+    for (Map.Entry<String, T> entry : new TreeMap<>(values).entrySet()) {
+      text(entry.getKey());
+      each.accept(entry.getValue());
+    }
   }
 
   /** The whole snapshot. */

@@ -12,6 +12,8 @@ public record Form(boolean moveByStick, boolean aimByAxis) {
   /** Every form, the usual one first. */
   public static final List<Form> ALL =
       List.of(
-          new Form(true, true), new Form(false, true), new Form(true, false),
+          new Form(true, true),
+          new Form(false, true),
+          new Form(true, false),
           new Form(false, false));
 }

@@ -38,16 +38,13 @@ public record GameFacts(
   }
 
   /** Reads the answers about the game in this slot, from 1. */
-  public static GameFacts of(closehand.bank.Questionnaire questionnaire,
-      closehand.interview.Answers answers, int slot) {
+  public static GameFacts of(
+      closehand.bank.Questionnaire questionnaire, closehand.interview.Answers answers, int slot) {
     KnownFacts facts = new KnownFacts(questionnaire, answers);
     String game = "games." + slot + ".";
     List<String> accepts = facts.codes(game + "accepts").orElse(List.of());
     Optional<Boolean> cursor =
-        facts
-            .code(game + "cursor")
-            .filter(c -> !c.equals("unknown"))
-            .map(c -> c.equals("yes"));
+        facts.code(game + "cursor").filter(c -> !c.equals("unknown")).map(c -> c.equals("yes"));
     List<String> options = facts.codes(game + "options").orElse(List.of());
     boolean automation = facts.code(game + "macros").filter("allowed"::equals).isPresent();
     return new GameFacts(

@@ -28,8 +28,7 @@ final class Burden {
 
   private int own(Approach approach) {
     Approach.Span minutes = approach.setupMinutes();
-    double points =
-        figures.pointsPerSetupMinute() * (minutes.minimum() + minutes.maximum()) / 2;
+    double points = figures.pointsPerSetupMinute() * (minutes.minimum() + minutes.maximum()) / 2;
     String cheapest = approach.costClasses().isEmpty() ? "0" : approach.costClasses().get(0);
     if (owned(approach.id())) {
       return (int) Math.round(figures.ownedTimes() * points);

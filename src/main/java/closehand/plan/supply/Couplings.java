@@ -67,8 +67,7 @@ final class Couplings {
 
   private boolean tied(String side, String finger) {
     String fact = "digit." + side + "move." + finger;
-    return there.contains(side + finger)
-        && facts.number(fact).orElse(0) <= MOVES_WITH_NEIGHBOURS;
+    return there.contains(side + finger) && facts.number(fact).orElse(0) <= MOVES_WITH_NEIGHBOURS;
   }
 
   private void all(List<String> group) {

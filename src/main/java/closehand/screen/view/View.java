@@ -113,7 +113,9 @@ public final class View {
 
   private void keys(int row) {
     int column = rooms.left();
-    int edge = size.columns() - rooms.left();
+    boolean more = layout.reachesBelow(spot);
+    // That something is hidden matters more than any key but help.
+    int edge = size.columns() - rooms.left() - (more ? MORE.length() + 2 : 0);
     for (Content.Hint hint : layout.content().keys()) {
       int width = CellText.width(hint.key()) + 1 + CellText.width(hint.does());
       if (column + width <= edge) {
@@ -121,7 +123,7 @@ public final class View {
         column = canvas.put(row, column + 1, hint.does(), Role.BAR) + 2;
       }
     }
-    if (layout.reachesBelow(spot) && column + MORE.length() <= edge) {
+    if (more && column + MORE.length() <= size.columns()) {
       canvas.put(row, column, MORE, Role.BAR);
     }
   }
