@@ -36,11 +36,21 @@ final class Lowering {
       return Optional.empty();
     }
     Optional<String> name = console.ask("Your name and profession: ").map(String::strip);
-    Optional<String> reason = console.ask("Your reason: ").map(String::strip);
+    Optional<String> reason = reason(console);
     if (name.orElse("").isEmpty() || reason.orElse("").isEmpty()) {
       console.say("It is only lowered with a name and a reason. It stays.");
       return Optional.empty();
     }
     return Optional.of(new Answers.Lowered(chosen.get().code(), name.get(), today, reason.get()));
+  }
+
+  /** One letter is a slip of a command, not a reason: it is asked for again. */
+  private static Optional<String> reason(Console console) {
+    Optional<String> reason = console.ask("Your reason: ").map(String::strip);
+    while (reason.isPresent() && reason.get().length() == 1) {
+      console.say("Please give the reason in words, or press Enter alone to let the stop stand.");
+      reason = console.ask("Your reason: ").map(String::strip);
+    }
+    return reason;
   }
 }
