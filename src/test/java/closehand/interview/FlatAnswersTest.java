@@ -54,6 +54,7 @@ class FlatAnswersTest {
                   "",
                   HERE)),
           List.of(),
+          Optional.empty(),
           "invented");
 
   private static Forms.Item steady() {

@@ -27,7 +27,7 @@ class EqualCostTest {
   void theCostStaysAndTheHandsNeverGetHeavier() {
     int lighter = 0;
     int games = 0;
-    for (String id : List.of("GC1", "GC3", "GC5", "GC7")) {
+    for (String id : List.of("GC1", "GC3", "GC4", "GC5", "GC7", "GC8")) {
       Player player = Player.gold(id);
       if (player.advice().withheld()) {
         continue;

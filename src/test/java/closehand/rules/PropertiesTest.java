@@ -99,6 +99,7 @@ class PropertiesTest {
         bank.games(),
         bank.cautions(),
         bank.sources(),
+        bank.planFigures(),
         bank.fingerprint());
   }
 

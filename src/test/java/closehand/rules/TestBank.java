@@ -201,6 +201,7 @@ final class TestBank {
         List.of(),
         cautions,
         List.of(),
+        Optional.empty(),
         "invented");
   }
 

@@ -57,6 +57,7 @@ class WhatIfReplayTest {
         bank.games(),
         bank.cautions(),
         bank.sources(),
+        bank.planFigures(),
         bank.fingerprint());
   }
 

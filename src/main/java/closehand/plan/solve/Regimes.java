@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /**
  * The large decisions, made first: which devices are used, which layers, and which of two inputs
@@ -37,9 +38,11 @@ final class Regimes {
   private final int[] inputDevice;
   private final List<Regime> found = new ArrayList<>();
   private final Set<BitSet> seen = new HashSet<>();
+  private final BooleanSupplier stop;
 
-  private Regimes(Tables tables) {
+  private Regimes(Tables tables, BooleanSupplier stop) {
     this.tables = tables;
+    this.stop = stop;
     equipment = tables.problem.equipment();
     equipment.devices().forEach(d -> deviceIndex.put(d.id(), deviceIndex.size()));
     List<Input> inputs = equipment.inputs();
@@ -50,14 +53,21 @@ final class Regimes {
     }
   }
 
-  /** Every regime, fewest devices first. */
-  static List<Regime> of(Tables tables) {
-    Regimes regimes = new Regimes(tables);
+  /** Every regime, fewest devices first; once it is stopped, those found so far, at least one. */
+  static List<Regime> of(Tables tables, BooleanSupplier stop) {
+    Regimes regimes = new Regimes(tables, stop);
     regimes.devices(0, 0, 0, 0);
     return regimes.found;
   }
 
+  private boolean isEnough() {
+    return !found.isEmpty() && stop.getAsBoolean();
+  }
+
   private void devices(int d, long chosen, int parts, long setUp) {
+    if (isEnough()) {
+      return;
+    }
     if (d == equipment.devices().size()) {
       layers(0, chosen, 0, setUp);
       return;
@@ -157,6 +167,9 @@ final class Regimes {
    * with the first and without the second.
    */
   private void exclusive(long devices, long setUp, BitSet slots, BitSet kept) {
+    if (isEnough()) {
+      return;
+    }
     for (Pair pair : equipment.exclusive()) {
       int i = inputIndex.getOrDefault(pair.first(), -1);
       int j = inputIndex.getOrDefault(pair.second(), -1);

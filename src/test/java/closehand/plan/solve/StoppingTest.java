@@ -29,6 +29,22 @@ class StoppingTest {
   }
 
   @Test
+  void aStopAmongTheLargeDecisionsIsHeardTooAndProvesNothing() {
+    PlanProblem problem = Instances.read("large2");
+    Tables tables = new Tables(problem);
+    int all = Regimes.of(tables, () -> false).size();
+    int[] asked = {0};
+    int some = Regimes.of(tables, () -> ++asked[0] > 20).size();
+    assertTrue(some >= 1 && some < all, some + " of " + all);
+    int[] again = {0};
+    PlanOutcome outcome =
+        ControlPlanSolver.solve(
+            problem, Budget.ORDINARY.stoppedBy(() -> ++again[0] > 20), Optional.empty());
+    assertEquals(PlanOutcome.Status.STOPPED, outcome.status());
+    assertEquals(0, outcome.bound(), "parts never looked at could hold any plan");
+  }
+
+  @Test
   void theEndOfTheNodesIsSaidAndThePlanIsStillGiven() {
     PlanProblem problem = Instances.read("t7500");
     PlanOutcome outcome =

@@ -327,6 +327,7 @@ final class Planting {
         core.games(),
         core.cautions(),
         core.sources(),
+        core.planFigures(),
         "planted");
   }
 
