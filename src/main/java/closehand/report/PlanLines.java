@@ -52,6 +52,9 @@ final class PlanLines {
             .map(Approach::words)
             .map(Approach.Words::name)
             .toList();
+    if (names.isEmpty() && plan.sureness() == ControlPlan.Sureness.OPEN) {
+      return "No plan was found in the time given. Looking longer may find one.";
+    }
     return names.isEmpty()
         ? "Nothing suggested so far can work this game."
         : "You play with: " + Phrases.listed(names) + ".";

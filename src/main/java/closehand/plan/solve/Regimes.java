@@ -39,10 +39,12 @@ final class Regimes {
   private final List<Regime> found = new ArrayList<>();
   private final Set<BitSet> seen = new HashSet<>();
   private final BooleanSupplier stop;
+  private final int always;
 
-  private Regimes(Tables tables, BooleanSupplier stop) {
+  private Regimes(Tables tables, BooleanSupplier stop, int always) {
     this.tables = tables;
     this.stop = stop;
+    this.always = always;
     equipment = tables.problem.equipment();
     equipment.devices().forEach(d -> deviceIndex.put(d.id(), deviceIndex.size()));
     List<Input> inputs = equipment.inputs();
@@ -53,15 +55,26 @@ final class Regimes {
     }
   }
 
-  /** Every regime, fewest devices first; once it is stopped, those found so far, at least one. */
+  /**
+   * So many are looked at before anybody may stop it: nearly every problem has fewer, they take
+   * some hundredths of a second, and without them there would be no plan at all to give back.
+   */
+  static final int ALWAYS = 512;
+
+  /** Every regime, fewest devices first; once it is stopped, those found so far. */
   static List<Regime> of(Tables tables, BooleanSupplier stop) {
-    Regimes regimes = new Regimes(tables, stop);
+    return of(tables, stop, ALWAYS);
+  }
+
+  /** The same, not stopped before so many are found. */
+  static List<Regime> of(Tables tables, BooleanSupplier stop, int always) {
+    Regimes regimes = new Regimes(tables, stop, always);
     regimes.devices(0, 0, 0, 0);
     return regimes.found;
   }
 
   private boolean isEnough() {
-    return !found.isEmpty() && stop.getAsBoolean();
+    return found.size() >= always && stop.getAsBoolean();
   }
 
   private void devices(int d, long chosen, int parts, long setUp) {

@@ -115,7 +115,10 @@ final class Search {
   }
 
   private void beginnings(Optional<int[]> previous) {
-    for (Regimes.Regime regime : Regimes.of(tables, this::stopNow)) {
+    int looked = 0;
+    List<Regimes.Regime> regimes = Regimes.of(tables, this::stopNow);
+    beginningsCut = stopped;
+    for (Regimes.Regime regime : regimes) {
       Space space = space(regime);
       Multipliers m = relaxation.noMultipliers();
       long bound = relaxation.solve(space, m);
@@ -123,11 +126,12 @@ final class Search {
         add(new Node(space, m, -1, Choice.OUT, bound, 0, 0, numbered++));
       }
       previous.filter(p -> fits(p, space)).ifPresent(p -> incumbents.mend(space, p, best::offer));
-      if (stopNow()) {
+      looked++;
+      if (looked >= Regimes.ALWAYS && looked < regimes.size() && stopNow()) {
+        beginningsCut = true;
         break;
       }
     }
-    beginningsCut = stopped;
   }
 
   private static boolean fits(int[] plan, Space space) {
