@@ -188,15 +188,13 @@ final class TaskCheck {
                     && number.value() >= amount.minimum()
                     && number.value() <= amount.maximum();
     if (!suits) {
-      report(
-          value.where(), "unknown-value", "This is not an answer of \"" + fact + "\".", "");
+      report(value.where(), "unknown-value", "This is not an answer of \"" + fact + "\".", "");
     }
   }
 
   private void endsWithAlways(List<Condition> conditions, Where where) {
     boolean ends =
-        !conditions.isEmpty()
-            && conditions.get(conditions.size() - 1) instanceof Condition.Always;
+        !conditions.isEmpty() && conditions.get(conditions.size() - 1) instanceof Condition.Always;
     if (!ends) {
       report(
           where,

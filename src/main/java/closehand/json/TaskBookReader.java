@@ -155,9 +155,7 @@ final class TaskBookReader {
           .ifPresent(
               one -> {
                 String name = one.text("name");
-                templates.add(
-                    new Template(
-                        name, List.of("{P}", name, "{p}", one.text("words"))));
+                templates.add(new Template(name, List.of("{P}", name, "{p}", one.text("words"))));
                 one.finish();
               });
     }

@@ -103,8 +103,7 @@ final class TaskReader {
   }
 
   private Task.Measure measure(ObjectReading in) {
-    Task.Kind kind =
-        TaskBookReader.word(in, "kind", Task.Kind.values(), Task.Kind::code, problems);
+    Task.Kind kind = TaskBookReader.word(in, "kind", Task.Kind.values(), Task.Kind::code, problems);
     boolean number = kind == Task.Kind.COUNT || kind == Task.Kind.DROP;
     boolean picked = kind == Task.Kind.CHOICE || kind == Task.Kind.SEVERAL;
     boolean workedOut = kind == Task.Kind.DROP;
