@@ -35,8 +35,15 @@ class CommandsTest {
   @Test
   void howItLooksCanBeSaidWithoutTheWordInterview() {
     String[] all = {
-      "--home", folder.toString(), "--theme", "mono", "--no-color", "--ascii", "--line",
-      "--transcript", folder.resolve("follow.txt").toString()
+      "--home",
+      folder.toString(),
+      "--theme",
+      "mono",
+      "--no-color",
+      "--ascii",
+      "--line",
+      "--transcript",
+      folder.resolve("follow.txt").toString()
     };
     World world = World.typed("q\n", all);
     assertEquals(ExitCode.DONE, world.code(), world.error());
@@ -45,8 +52,7 @@ class CommandsTest {
 
   @Test
   void whatIsSaidBeforeInterviewCountsForIt() throws IOException {
-    World world =
-        World.run("1\n:q\n", "--home", folder.toString(), "interview", "--script", "-");
+    World world = World.run("1\n:q\n", "--home", folder.toString(), "interview", "--script", "-");
     assertEquals(ExitCode.DONE, world.code(), world.error());
     assertEquals(1, Cases.at(folder).store().names().size());
   }

@@ -75,8 +75,7 @@ record Rooms(
     List<String> lines = new ArrayList<>();
     for (String sentence : most == 0 ? List.<String>of() : content.status()) {
       List<String> wrapped =
-          Wrap.lines(
-              Math.max(10, columns), "", "", Clean.of(sentence, glyphs), CellText::width);
+          Wrap.lines(Math.max(10, columns), "", "", Clean.of(sentence, glyphs), CellText::width);
       if (lines.size() + wrapped.size() <= most) {
         lines.addAll(wrapped);
       }

@@ -32,8 +32,7 @@ class WideWordsTest {
         all.append(line.text());
       }
       String none = bare(WORDS);
-      assertEquals(
-          none + none + "(chosen)" + "Words:" + none + "_" + none, bare(all.toString()));
+      assertEquals(none + none + "(chosen)" + "Words:" + none + "_" + none, bare(all.toString()));
     }
   }
 
