@@ -159,7 +159,7 @@ class RequirementsTest {
 
   @Test
   void a16AfterAStopTheMarkStandsWhereItWas() {
-    for (String away : List.of("9", "0", "0S0")) {
+    for (String away : List.of("9", "0", "0S")) {
       ScreenModel model = Scenes.step(at("0 CON-03", ""), Key.Named.DOWN);
       int before = Moved.chosen(model);
       for (char key : (away + "0").toCharArray()) {
