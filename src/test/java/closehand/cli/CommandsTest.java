@@ -33,6 +33,38 @@ class CommandsTest {
   }
 
   @Test
+  void howItLooksCanBeSaidWithoutTheWordInterview() {
+    String[] all = {
+      "--home",
+      folder.toString(),
+      "--theme",
+      "mono",
+      "--no-color",
+      "--ascii",
+      "--line",
+      "--transcript",
+      folder.resolve("follow.txt").toString()
+    };
+    World world = World.typed("q\n", all);
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    assertTrue(world.output().contains("because --line was given"), world.output());
+  }
+
+  @Test
+  void whatIsSaidBeforeInterviewCountsForIt() throws IOException {
+    World world = World.run("1\n:q\n", "--home", folder.toString(), "interview", "--script", "-");
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    assertEquals(1, Cases.at(folder).store().names().size());
+  }
+
+  @Test
+  void whatIsSaidBeforeAnotherCommandIsNotPassedOverInSilence() {
+    World world = World.run("", "--ascii", "advise", "--answers", HERON);
+    assertEquals(ExitCode.USAGE, world.code());
+    assertTrue(world.error().contains("Options of advise come after its name"), world.error());
+  }
+
+  @Test
   void aMissingFileIsNoInput() {
     World world = World.run("", "advise", "--answers", "nowhere.json");
     assertEquals(ExitCode.NO_INPUT, world.code());
