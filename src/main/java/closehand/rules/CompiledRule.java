@@ -3,6 +3,7 @@ package closehand.rules;
 import closehand.bank.CautionClass;
 import closehand.bank.Rule;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -107,9 +108,14 @@ record CompiledRule(
     unless.slots(each);
   }
 
-  /** Whether it gives points for or against an approach, or rules it out. */
-  boolean touches(int approach) {
-    return excludes.contains(approach) || supports.stream().anyMatch(s -> s.approach() == approach);
+  /** Notes the approaches that it gives points for or against, or rules out. */
+  void touches(BitSet approaches) {
+    for (Points each : supports) {
+      approaches.set(each.approach());
+    }
+    for (int excluded : excludes) {
+      approaches.set(excluded);
+    }
   }
 
   /** Whether it raises a caution that stops something. */

@@ -2,6 +2,7 @@ package closehand.rules;
 
 import closehand.interview.Answers;
 import java.util.ArrayList;
+import java.util.BitSet;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -102,7 +103,13 @@ public final class WhatIf {
 
   private void tryOthers(Asked asked, List<Integer> approaches, List<List<Found>> found) {
     Influence.Reach reach = influence.of(asked);
-    List<Integer> touched = approaches.stream().filter(a -> touches(reach, a)).toList();
+    BitSet byReach = touched(reach);
+    List<Integer> touched = new ArrayList<>();
+    for (int approach : approaches) {
+      if (byReach.get(approach)) {
+        touched.add(approach);
+      }
+    }
     if (touched.isEmpty()) {
       return;
     }
@@ -117,13 +124,12 @@ public final class WhatIf {
     }
   }
 
-  private boolean touches(Influence.Reach reach, int approach) {
+  private BitSet touched(Influence.Reach reach) {
+    BitSet touched = new BitSet();
     for (int rule : reach.rules()) {
-      if (program.rules().get(rule).touches(approach)) {
-        return true;
-      }
+      program.rules().get(rule).touches(touched);
     }
-    return false;
+    return touched;
   }
 
   private Tally tallyWith(Asked asked, Alternative other, Influence.Reach reach) {

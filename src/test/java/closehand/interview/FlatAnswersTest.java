@@ -55,6 +55,7 @@ class FlatAnswersTest {
                   HERE)),
           List.of(),
           Optional.empty(),
+          Optional.empty(),
           "invented");
 
   private static Forms.Item steady() {

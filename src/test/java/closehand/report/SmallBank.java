@@ -134,6 +134,7 @@ final class SmallBank {
             new Source("S1", "Breaks", "Somebody, a guide to breaks, 1999", "confirmed"),
             new Source("S2", "Mice", "Somebody else, on mice, 2001", "abstract only")),
         Optional.empty(),
+        Optional.empty(),
         "feed");
   }
 

@@ -100,6 +100,7 @@ class PropertiesTest {
         bank.cautions(),
         bank.sources(),
         bank.planFigures(),
+        bank.tasks(),
         bank.fingerprint());
   }
 

@@ -202,6 +202,7 @@ final class TestBank {
         cautions,
         List.of(),
         Optional.empty(),
+        Optional.empty(),
         "invented");
   }
 

@@ -58,6 +58,7 @@ class WhatIfReplayTest {
         bank.cautions(),
         bank.sources(),
         bank.planFigures(),
+        bank.tasks(),
         bank.fingerprint());
   }
 

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The whole screen of a real terminal, taken over and given back.
@@ -78,10 +79,7 @@ public final class FullScreen {
 
   private void run(Stage stage) throws IOException, InterruptedException {
     while (!stage.over()) {
-      Arrival arrival =
-          decoder.waiting()
-              ? arrivals.poll(KeyDecoder.SILENCE_MILLIS, TimeUnit.MILLISECONDS)
-              : arrivals.take();
+      Arrival arrival = next(stage);
       if (arrival instanceof Arrival.Ended) {
         stage.take(List.of(new Key.Closed()), KeyReader.millis());
         return;
@@ -90,13 +88,24 @@ public final class FullScreen {
         stage.take(decoder.feed(characters.of(typed.bytes())), typed.millis());
       } else if (arrival instanceof Arrival.WindowChanged) {
         fit(stage);
-      } else {
+      } else if (decoder.waiting()) {
         stage.take(decoder.silence(), KeyReader.millis());
+      } else {
+        stage.passed(KeyReader.millis());
       }
       if (arrivals.isEmpty() && !stage.over()) {
         terminal.paint(stage);
       }
     }
+  }
+
+  /** What arrives next; nothing where the rest of a sequence stays out or something is due. */
+  private @Nullable Arrival next(Stage stage) throws InterruptedException {
+    if (decoder.waiting()) {
+      return arrivals.poll(KeyDecoder.SILENCE_MILLIS, TimeUnit.MILLISECONDS);
+    }
+    long wait = stage.waitMillis(KeyReader.millis());
+    return wait < 0 ? arrivals.take() : arrivals.poll(wait, TimeUnit.MILLISECONDS);
   }
 
   private void fit(Stage stage) throws IOException {

@@ -328,6 +328,7 @@ final class Planting {
         core.cautions(),
         core.sources(),
         core.planFigures(),
+        core.tasks(),
         "planted");
   }
 
