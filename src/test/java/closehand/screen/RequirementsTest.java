@@ -138,7 +138,7 @@ class RequirementsTest {
   @Test
   void a15ADroppedKeyIsToldAndChangesNothing() {
     ScreenModel model = at("0 CON-03", "");
-    ScreenModel.Step step = model.after(new Key.Dropped(true));
+    ScreenModel.Step step = model.after(new Key.Dropped(Key.Dropped.Why.HELD));
     assertTrue(text(step.model()).contains("counts once"), text(step.model()));
     assertEquals(List.of(), step.effects());
     assertEquals(answers(model), answers(step.model()));
