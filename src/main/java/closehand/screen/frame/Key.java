@@ -99,6 +99,34 @@ public sealed interface Key {
     }
   }
 
+  /**
+   * A mouse, or whatever moves the pointer; only where it was asked for.
+   *
+   * @param doing what it did
+   * @param button 1 main, 2 wheel click, 3 second, 4 and 5 wheel up and down, 6 and 7 tilt, 8 and 9
+   *     at the side; 0 where it only moved
+   * @param column cell under the pointer, counted from 0
+   * @param row counted from 0
+   */
+  record Pointer(Doing doing, int button, int column, int row) implements Key {
+    /** What a pointer does. */
+    public enum Doing {
+      PRESSED,
+      RELEASED,
+      MOVED
+    }
+  }
+
+  /**
+   * Another window was chosen, or this one again; only where it was asked for.
+   *
+   * @param here whether what is typed arrives here
+   */
+  record Focus(boolean here) implements Key {}
+
+  /** So much time has passed that something is due; only where somebody waits. */
+  record Passed() implements Key {}
+
   /** The terminal is gone; no key will follow. */
   record Closed() implements Key {}
 

@@ -1,5 +1,7 @@
 package closehand.screen.frame;
 
+import java.util.Set;
+
 /**
  * What stands on the screen and takes the keys. The terminal asks for a frame after every key, so
  * nothing is ever painted without a reason.
@@ -10,6 +12,39 @@ public interface Showing {
 
   /** Takes a key; whatever must be kept is kept before this returns. */
   void press(Key key);
+
+  /**
+   * Takes a key with the moment it arrived; the same as {@link #press(Key)} where time does not
+   * matter.
+   *
+   * @param millis on a clock that only goes forward
+   */
+  default void press(Key key, long millis) {
+    press(key);
+  }
+
+  /**
+   * How long until something is due by itself, in milliseconds; below 0 where nothing is. {@link
+   * Key.Passed} arrives then.
+   *
+   * @param millis now, on the same clock
+   */
+  default long waitMillis(long millis) {
+    return -1;
+  }
+
+  /** What the terminal is to tell besides keys. */
+  default Set<Report> reports() {
+    return Set.of();
+  }
+
+  /** What a terminal can tell besides keys. */
+  enum Report {
+    /** Every movement and button of the mouse, in cells. */
+    POINTER,
+    /** That another window was chosen. */
+    FOCUS
+  }
 
   /** Whether the screen may close. */
   boolean over();

@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The whole screen of a real terminal, taken over and given back.
@@ -79,10 +80,7 @@ public final class FullScreen {
 
   private void run(Stage stage) throws IOException, InterruptedException {
     while (!stage.over()) {
-      Arrival arrival =
-          decoder.waiting()
-              ? arrivals.poll(KeyDecoder.SILENCE_MILLIS, TimeUnit.MILLISECONDS)
-              : arrivals.take();
+      Arrival arrival = next(stage);
       if (arrival instanceof Arrival.Ended) {
         stage.take(List.of(new Key.Closed()), KeyReader.millis());
         return;
@@ -91,8 +89,10 @@ public final class FullScreen {
         stage.take(decoder.feed(characters.of(typed.bytes())), typed.millis());
       } else if (arrival instanceof Arrival.WindowChanged) {
         fit(stage);
-      } else {
+      } else if (decoder.waiting()) {
         stage.take(decoder.silence(), KeyReader.millis());
+      } else {
+        stage.passed(KeyReader.millis());
       }
       while (stage.busy()) {
         terminal.paint(stage);
@@ -120,6 +120,15 @@ public final class FullScreen {
       }
     }
     return keys;
+  }
+
+  /** What arrives next; nothing where the rest of a sequence stays out or something is due. */
+  private @Nullable Arrival next(Stage stage) throws InterruptedException {
+    if (decoder.waiting()) {
+      return arrivals.poll(KeyDecoder.SILENCE_MILLIS, TimeUnit.MILLISECONDS);
+    }
+    long wait = stage.waitMillis(KeyReader.millis());
+    return wait < 0 ? arrivals.take() : arrivals.poll(wait, TimeUnit.MILLISECONDS);
   }
 
   private void fit(Stage stage) throws IOException {

@@ -26,6 +26,12 @@ final class KeySequences {
   static Optional<Key> ofControl(String rest) {
     char last = rest.charAt(rest.length() - 1);
     String parameters = rest.substring(0, rest.length() - 1);
+    if (parameters.startsWith("<") && (last == 'M' || last == 'm')) {
+      return PointerReports.of(parameters.substring(1), last == 'm');
+    }
+    if (parameters.isEmpty() && (last == 'I' || last == 'O')) {
+      return Optional.of(new Key.Focus(last == 'I'));
+    }
     if (last == '~') {
       return numbered(withoutModifier(parameters));
     }

@@ -7,6 +7,7 @@ import com.googlecode.lanterna.TerminalSize;
 import com.googlecode.lanterna.screen.Screen;
 import java.io.IOException;
 import java.util.List;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -43,10 +44,14 @@ final class Stage {
   }
 
   private void take(Key key, long millis) {
+    if (key instanceof Key.Pointer || key instanceof Key.Focus) {
+      showing.press(key, millis);
+      return;
+    }
     switch (guard.judge(key, showing.repeats(key), showing.guards(), millis)) {
-      case PASS -> showing.press(key);
-      case FIRST_HELD -> showing.press(new Key.Dropped(Key.Dropped.Why.HELD));
-      case FIRST_BOUNCED -> showing.press(new Key.Dropped(Key.Dropped.Why.BOUNCED));
+      case PASS -> showing.press(key, millis);
+      case FIRST_HELD -> showing.press(new Key.Dropped(Key.Dropped.Why.HELD), millis);
+      case FIRST_BOUNCED -> showing.press(new Key.Dropped(Key.Dropped.Why.BOUNCED), millis);
       case DROP -> {}
     }
   }
@@ -66,6 +71,23 @@ final class Stage {
     if (meanwhile.getAsBoolean() && !showing.over()) {
       showing.press(new Key.Dropped(Key.Dropped.Why.MEANWHILE));
     }
+  }
+
+  /** How long until something is due; below 0 where nothing is. */
+  long waitMillis(long millis) {
+    return showing.waitMillis(millis);
+  }
+
+  /** Tells that time has passed. */
+  void passed(long millis) {
+    if (!showing.over()) {
+      showing.press(new Key.Passed(), millis);
+    }
+  }
+
+  /** What the terminal is to tell besides keys now. */
+  Set<Showing.Report> reports() {
+    return showing.over() ? Set.of() : showing.reports();
   }
 
   /** Takes over the size the terminal has now, if it is another one. */

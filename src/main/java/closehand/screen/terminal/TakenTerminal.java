@@ -43,6 +43,7 @@ final class TakenTerminal {
     lock.lock();
     try {
       if (!givenBack) {
+        device.report(stage.reports());
         stage.paint();
       }
     } finally {

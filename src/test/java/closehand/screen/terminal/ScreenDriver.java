@@ -130,6 +130,30 @@ public final class ScreenDriver {
     return this;
   }
 
+  /** Lets time pass; what is due by itself happens when it is due. */
+  public ScreenDriver pass(long millisToPass) {
+    long until = millis + millisToPass;
+    for (long due = due(); due >= 0 && millis + due <= until; due = due()) {
+      millis += due;
+      stage.passed(millis);
+      paint();
+    }
+    millis = until;
+    return this;
+  }
+
+  private long due() {
+    return stage.over() ? -1 : stage.waitMillis(millis);
+  }
+
+  /** Lets so much time pass and then sends characters in one piece. */
+  public ScreenDriver after(long millisBefore, String characters) {
+    pass(millisBefore);
+    stage.take(decoder.feed(characters), millis);
+    paint();
+    return this;
+  }
+
   /** Gives the window another size. */
   public ScreenDriver resize(int columns, int rows) {
     terminal.setTerminalSize(new TerminalSize(columns, rows));

@@ -9,11 +9,13 @@ import closehand.screen.frame.Canvas;
 import closehand.screen.frame.Frame;
 import closehand.screen.frame.Role;
 import closehand.screen.frame.ScreenSize;
+import closehand.screen.frame.Showing;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
@@ -45,6 +47,24 @@ class TerminalDeviceTest {
     painter.paint(frame(second, 5), false);
     device.exitPrivateMode();
     return sent.toString(charset);
+  }
+
+  @Test
+  void reportsOfTheMouseAreAskedForOnceAndTakenBackWithTheScreen() throws IOException {
+    TerminalDevice device = new TerminalDevice(sent, StandardCharsets.UTF_8, SIZE);
+    TerminalScreen screen = new TerminalScreen(device);
+    screen.startScreen();
+    assertFalse(sent.toString(StandardCharsets.UTF_8).contains("[?1003"));
+    device.report(Set.of(Showing.Report.POINTER, Showing.Report.FOCUS));
+    device.report(Set.of(Showing.Report.POINTER, Showing.Report.FOCUS));
+    device.report(Set.of(Showing.Report.POINTER));
+    String asked = sent.toString(StandardCharsets.UTF_8);
+    assertEquals(asked.indexOf("\u001b[?1003h"), asked.lastIndexOf("\u001b[?1003h"));
+    assertTrue(asked.contains("\u001b[?1006h") && asked.endsWith("\u001b[?1004l"));
+    device.exitPrivateMode();
+    String all = sent.toString(StandardCharsets.UTF_8);
+    assertTrue(all.lastIndexOf("\u001b[?1003l") > all.lastIndexOf("\u001b[?1003h"));
+    assertTrue(all.contains("\u001b[?1006l"));
   }
 
   @Test
