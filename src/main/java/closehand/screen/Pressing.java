@@ -90,7 +90,7 @@ final class Pressing {
 
   /** Whether every character that comes now belongs to a passphrase. */
   private static boolean spells(Screen top) {
-    return top instanceof SecretScreen secret && (secret.all() || !secret.line().isEmpty());
+    return top instanceof SecretScreen secret && secret.spells();
   }
 
   private static boolean isLetter(String text) {

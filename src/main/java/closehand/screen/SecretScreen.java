@@ -28,6 +28,11 @@ record SecretScreen(Step step, String of, Optional<SealScreen> seal, Draft line,
     return new SecretScreen(Step.FIRST, "", Optional.of(seal), Draft.secret(), false);
   }
 
+  /** Whether every character that comes now belongs to the passphrase. */
+  boolean spells() {
+    return all || !line.isEmpty();
+  }
+
   /** The same with nothing typed. */
   SecretScreen at(Step next) {
     return new SecretScreen(next, of, seal, Draft.secret(), false);

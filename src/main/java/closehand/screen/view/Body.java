@@ -82,7 +82,7 @@ final class Body {
       return;
     }
     String lead = leadOf(laid);
-    if (!lead.isEmpty() && lead.length() <= columns / 2) {
+    if (!lead.isEmpty() && lead.length() <= columns / 2 && columns - lead.length() >= LEAST_TEXT) {
       String rest = Clean.of(laid.line().substring(lead.length()), glyphs);
       String under = " ".repeat(lead.length());
       put(
@@ -103,8 +103,7 @@ final class Body {
   /** The first columns of a row of a table, whose further lines stand under the last column. */
   private static String leadOf(Block.Laid laid) {
     int hang = laid.hang();
-    boolean table =
-        hang > 0 && hang < laid.line().length() && laid.line().charAt(hang - 1) == ' ';
+    boolean table = hang > 0 && hang < laid.line().length() && laid.line().charAt(hang - 1) == ' ';
     String lead = table ? laid.line().substring(0, hang) : "";
     return lead.isBlank() ? "" : lead;
   }
