@@ -81,7 +81,10 @@ final class EnableWhenCheck {
   }
 
   private static boolean isHelp(String linkId) {
-    return linkId.endsWith(".why") || linkId.endsWith(".room") || linkId.endsWith(".video");
+    return linkId.endsWith(".why")
+        || linkId.endsWith(".room")
+        || linkId.endsWith(".video")
+        || linkId.endsWith(".alone");
   }
 
   private void exists(EnableWhen.Test test) {

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param why why it is asked
  * @param inTheRoom how to see it for yourself in the same room
  * @param overVideo how to see it for yourself on a call
+ * @param alone how to do it without anybody beside or on a call; empty where nothing is said of it
  * @param helpConditions when other programs show the help texts; this one picks by the setting
  * @param route on which route through the interview it is asked
  * @param askedBy who may ask or answer
@@ -30,6 +31,7 @@ public record Question(
     String why,
     String inTheRoom,
     String overVideo,
+    String alone,
     List<EnableWhen> helpConditions,
     Route route,
     AskedBy askedBy,

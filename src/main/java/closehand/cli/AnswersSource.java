@@ -5,6 +5,7 @@ import closehand.bank.FlatValue;
 import closehand.bank.GameProfile;
 import closehand.bank.Problem;
 import closehand.interview.Answers;
+import closehand.interview.FactWords;
 import closehand.interview.FlatAnswers;
 import closehand.json.AnyAnswers;
 import closehand.json.FlatReader;
@@ -22,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Reads a flat answers file. */
 final class AnswersSource {
@@ -114,8 +116,12 @@ final class AnswersSource {
                 Problem.error(
                     value.where(),
                     "unknown-value",
-                    "\"" + fact + "\" names an action that its game does not have.",
-                    "The actions are " + String.join(", ", known.keySet()) + "."));
+                    FactWords.of(fact) + " names an action that its game does not have.",
+                    "The actions are "
+                        + known.entrySet().stream()
+                            .map(a -> a.getKey() + " (" + a.getValue() + ")")
+                            .collect(Collectors.joining(", "))
+                        + "."));
           }
         });
     return problems;

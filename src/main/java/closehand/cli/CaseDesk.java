@@ -10,6 +10,7 @@ import closehand.interview.Provenance;
 import closehand.interview.Wording;
 import closehand.plan.PlanAsk;
 import closehand.plan.Planned;
+import closehand.report.CareNotice;
 import closehand.report.Clean;
 import closehand.report.Consultation;
 import closehand.report.Desk;
@@ -110,14 +111,14 @@ final class CaseDesk implements Desk {
       text.addAll(lines(StopNotice.of(warning, glyphs)));
       text.addAll(where(interview, facts));
     } else {
-      String words = "Take care: " + caution.title() + ". " + caution.message();
-      text.addAll(Wrap.lines("", "", Clean.of(words, glyphs)));
+      text.addAll(lines(CareNotice.of(warning, glyphs)));
     }
     return new Consultation.Notice(
         caution.code(),
         caution.title(),
         warning.cautionClass().stops(),
         warning.cautionClass() == CautionClass.STOP_ALL,
+        caution.contact(),
         facts,
         text);
   }

@@ -215,6 +215,9 @@ final class CaseOpening {
     if (wish == Recovery.Wish.LOOK || wish == Recovery.Wish.DISCARD) {
       return new Outcome.Ended(wish == Recovery.Wish.LOOK ? look(found) : ExitCode.DONE);
     }
+    if (wish == Recovery.Wish.LEAVE) {
+      return new Outcome.Ended(ExitCode.DONE);
+    }
     Outcome.Ready ready = take(found, reviewWanted || wish == Recovery.Wish.REVIEW);
     if (wish == Recovery.Wish.SEAL) {
       new SealOffer(console, surroundings.secrets()).later(ready.kept());

@@ -89,7 +89,7 @@ final class InterviewCommand {
     }
     console.say("Nothing here needs speed, colour or two keys at once.");
     console.say(
-        "The player leads: any question may be skipped, and the player has the last word. h lists what you can type.");
+        "The player leads: any question may be skipped, and the player has the last word. At every question h lists what you can type.");
     Provenance.By by =
         asker.orElseGet(() -> scripted ? Provenance.By.VOLUNTEER : Sitting.askWho(console));
     Interview.Route way =
@@ -163,7 +163,11 @@ final class InterviewCommand {
       surroundings.output().flush();
       return ExitCode.DONE;
     }
-    boolean all = new Leaving(surroundings, console, pages, kept, desk).leave(face.interview());
+    Leaving leaving = new Leaving(surroundings, console, pages, kept, desk);
+    boolean all =
+        ending == LineFace.Ending.STOPPED
+            ? leaving.stopped(face.interview())
+            : leaving.leave(face.interview());
     surroundings.output().flush();
     return all ? exitCode(ending, face.interview()) : ExitCode.INPUT_OUTPUT;
   }

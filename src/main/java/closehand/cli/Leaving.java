@@ -5,15 +5,21 @@ import closehand.interview.Sharing;
 import closehand.interview.Suggested;
 import closehand.interview.Value;
 import closehand.line.Console;
+import closehand.report.Consultation;
 import closehand.rules.Advice;
 import closehand.rules.Warning;
 import java.io.IOException;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The end of a sitting: everything is kept, or it is said plainly what is not. */
 final class Leaving {
+  /** What somebody chooses who wants nothing kept after the session. */
+  private static final String THIS_SESSION = "thisSession";
+
   private final Surroundings surroundings;
   private final Console console;
   private final Pages pages;
@@ -49,6 +55,32 @@ final class Leaving {
       return false;
     }
     farewell(interview);
+    return true;
+  }
+
+  /**
+   * Keeps the interview after a stop that ended the session, in as few words as can be; whom to
+   * call stands last.
+   *
+   * @return whether nothing is left unsaved
+   */
+  boolean stopped(Interview interview) {
+    Advice advice = pages.advise(interview.answers());
+    kept.suggest(suggested(advice), Days.reviewOn(surroundings.clock(), advice));
+    if (!saved(interview)) {
+      return false;
+    }
+    written(interview);
+    console.say(
+        shares(interview, THIS_SESSION)
+            ? "Your answers are kept until closehand forget " + kept.name() + " deletes them."
+            : "Your answers are kept.");
+    desk.consult(interview).notices().stream()
+        .filter(Consultation.Notice::endsSession)
+        .map(Consultation.Notice::contact)
+        .filter(contact -> !contact.isEmpty())
+        .findFirst()
+        .ifPresent(console::say);
     return true;
   }
 
@@ -123,7 +155,16 @@ final class Leaving {
   }
 
   private void farewell(Interview interview) {
-    write(interview).forEach(console::say);
+    for (Written written : written(interview)) {
+      console.say(written.sentence());
+      written.file().ifPresent(console::path);
+    }
+    if (shares(interview, THIS_SESSION) && console.scripted()) {
+      console.say(
+          "You asked to have this deleted after this session. Nobody could confirm it here: closehand forget "
+              + kept.name()
+              + " deletes it.");
+    }
     console.say(
         "To go on: closehand interview "
             + kept.name()
@@ -134,8 +175,25 @@ final class Leaving {
 
   /** Writes the pages; tells where they are, or why there are none. */
   List<String> write(Interview interview) {
+    return written(interview).stream()
+        .flatMap(w -> Stream.concat(Stream.of(w.sentence()), w.file().stream()))
+        .toList();
+  }
+
+  /** A sentence, and the file that it speaks of. */
+  private record Written(String sentence, Optional<String> file) {
+    static Written of(String sentence) {
+      return new Written(sentence, Optional.empty());
+    }
+
+    static Written of(String sentence, Path file) {
+      return new Written(sentence, Optional.of(file.toString()));
+    }
+  }
+
+  private List<Written> written(Interview interview) {
     if (kept.isSealed()) {
-      return List.of("Everything is kept, sealed. No page is left beside it.");
+      return List.of(Written.of("Everything is kept, sealed. No page is left beside it."));
     }
     PageFiles files = kept.pages();
     boolean clinician =
@@ -146,12 +204,13 @@ final class Leaving {
           pages.input(interview, kept.name(), today).with(pages.since(kept.record(), today)),
           clinician);
       return List.of(
-          "Everything is kept. The page for the player: " + files.player() + ".",
+          Written.of("Everything is kept. The page for the player:", files.player()),
           clinician
-              ? "The page for the clinician: " + files.clinician() + "."
-              : "No page for a clinician was written, since sharing with one was not agreed.");
+              ? Written.of("The page for the clinician:", files.clinician())
+              : Written.of(
+                  "No page for a clinician was written, since sharing with one was not agreed."));
     } catch (IOException e) {
-      return List.of("Everything is kept, but the pages could not be written.");
+      return List.of(Written.of("Everything is kept, but the pages could not be written."));
     }
   }
 
@@ -165,7 +224,7 @@ final class Leaving {
 
   /** Whether the player wanted nothing kept after the session, and says so again now. */
   private boolean forget(Interview interview) {
-    if (!shares(interview, "thisSession") || console.scripted()) {
+    if (!shares(interview, THIS_SESSION) || console.scripted()) {
       return false;
     }
     console.say(

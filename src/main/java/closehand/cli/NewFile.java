@@ -29,7 +29,12 @@ final class NewFile {
       surroundings.error().println("\"" + name + "\" could not be written.");
       return ExitCode.CANNOT_CREATE;
     }
-    surroundings.error().println("Written to " + name + ", not sealed, readable by you alone.");
+    surroundings.error().println("Written to this file:");
+    surroundings.error().println(name);
+    surroundings
+        .error()
+        .println(
+            "It is not sealed: readable by you, and by whoever can use this account or take the disk out.");
     return ExitCode.DONE;
   }
 

@@ -23,8 +23,8 @@ import picocli.CommandLine.Option;
     name = "norms",
     mixinStandardHelpOptions = true,
     description = {
-      "A measured grip or pinch beside what is usual at an age, as context and no verdict;",
-      "and how far a thumb may reach. Nothing is kept."
+      "A measured grip or pinch beside what is usual, and how far a thumb may reach.",
+      "What is usual at an age is context and no verdict. Nothing is kept."
     })
 final class NormsOptions extends Subcommand {
   private static final int MOST_AGE = 120;

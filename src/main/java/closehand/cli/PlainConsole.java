@@ -21,11 +21,14 @@ final class PlainConsole implements Console {
   /** The narrowest screen a line is fitted to, in columns. */
   private static final int NARROWEST = 20;
 
+  private static final char SLASH = java.io.File.separatorChar;
+
   private final BufferedReader input;
   private final PrintStream output;
   private final Glyphs glyphs;
   private final boolean scripted;
   private final int width;
+  private final int columns;
   private int line;
 
   PlainConsole(
@@ -33,6 +36,7 @@ final class PlainConsole implements Console {
     this.input = new BufferedReader(new InputStreamReader(input, surroundings.characters()));
     this.output = surroundings.output();
     this.width = Math.min(Wrap.WIDTH, Math.max(NARROWEST, surroundings.columns()));
+    this.columns = Math.max(NARROWEST, surroundings.columns());
     this.glyphs = glyphs;
     this.scripted = scripted;
   }
@@ -40,6 +44,17 @@ final class PlainConsole implements Console {
   @Override
   public void say(String paragraph) {
     print(Wrap.lines(width, "", "", Clean.of(paragraph, glyphs)));
+  }
+
+  @Override
+  public void path(String path) {
+    String rest = Clean.of(path, glyphs);
+    while (rest.length() > columns && rest.lastIndexOf(SLASH, columns - 1) > 0) {
+      int cut = rest.lastIndexOf(SLASH, columns - 1);
+      print(List.of(rest.substring(0, cut)));
+      rest = rest.substring(cut);
+    }
+    print(List.of(rest));
   }
 
   @Override

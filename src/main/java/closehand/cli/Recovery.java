@@ -4,12 +4,16 @@ import closehand.casefile.CaseFile;
 import closehand.casefile.Holder;
 import closehand.interview.CaseRecord;
 import closehand.interview.Interview;
+import closehand.interview.Progress;
 import closehand.interview.Prompt;
 import closehand.interview.SavedCase;
 import closehand.line.Console;
 import java.io.IOException;
 import java.time.Clock;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /** Says where a saved case was left and asks what is to be done with it. */
@@ -30,7 +34,8 @@ final class Recovery {
     LOOK,
     DISCARD,
     REVIEW,
-    SEAL
+    SEAL,
+    LEAVE
   }
 
   /** Says whose case it is, where and when it was left, and with which bank. */
@@ -45,7 +50,20 @@ final class Recovery {
             + ", bank "
             + saved.bank().version()
             + (asking ? ": go on?" : "."));
-    console.say(interview.progress().words());
+    console.say(interview.progress().words() + further(interview));
+  }
+
+  /** Why more can be answered than the number of the question at which it was left. */
+  private static String further(Interview interview) {
+    Progress progress = interview.progress();
+    int number =
+        interview.current().map(p -> progress.questions().indexOf(p.question().id())).orElse(-1)
+            + 1;
+    return number > 0 && interview.route() != Interview.Route.BRIEF && progress.answered() >= number
+        ? " It was left at number "
+            + number
+            + ", and questions after that one are answered already."
+        : "";
   }
 
   private static String place(Interview interview) {
@@ -99,38 +117,54 @@ final class Recovery {
             + ". The case as it was is kept beside it.");
   }
 
-  /** Asks whether to go on; discarding is asked a second time. */
+  /**
+   * Asks whether to go on; discarding is asked a second time. What is offered is numbered from 1
+   * without a gap.
+   */
   Wish ask(String name, boolean reviewable, boolean sealable) throws IOException {
-    boolean here = cases.store().names().contains(name);
+    Map<Wish, String> offered = new LinkedHashMap<>();
+    offered.put(Wish.GO_ON, "go on (or press Enter)");
+    offered.put(Wish.LOOK, "only look at it");
+    if (cases.store().names().contains(name)) {
+      offered.put(Wish.DISCARD, "discard it");
+    }
+    if (reviewable) {
+      offered.put(
+          Wish.REVIEW, "review it: what has changed, warning signs and pain are asked again");
+    }
+    if (sealable) {
+      offered.put(Wish.SEAL, "seal it with a passphrase from now on, and go on");
+    }
+    List<Wish> wishes = List.copyOf(offered.keySet());
     while (true) {
-      console.item("1", "go on (or press Enter)");
-      console.item("2", "only look at it");
-      if (here) {
-        console.item("3", "discard it");
+      int number = 0;
+      for (String words : offered.values()) {
+        number++;
+        console.item(Integer.toString(number), words);
       }
-      if (reviewable) {
-        console.item("4", "review it: what has changed, warning signs and pain are asked again");
-      }
-      if (sealable) {
-        console.item("5", "seal it with a passphrase from now on, and go on");
-      }
-      String typed = console.ask("Number: ").map(String::strip).orElse("2");
-      if (typed.isEmpty() || typed.equals("1")) {
-        return Wish.GO_ON;
-      }
-      if (typed.equals("2")) {
-        return Wish.LOOK;
-      }
-      if (sealable && typed.equals("5")) {
-        return Wish.SEAL;
-      }
-      if (reviewable && typed.equals("4")) {
-        return Wish.REVIEW;
-      }
-      if (here && typed.equals("3") && discarded(name)) {
-        return Wish.DISCARD;
+      console.item("q", "leave");
+      Optional<Wish> wish =
+          console
+              .ask("Number: ")
+              .map(typed -> wish(typed.strip(), wishes))
+              .orElse(Optional.of(Wish.LEAVE));
+      if (wish.isEmpty()) {
+        console.say("Please type one of these numbers, or q to leave.");
+      } else if (wish.get() != Wish.DISCARD || discarded(name)) {
+        return wish.get();
       }
     }
+  }
+
+  private static Optional<Wish> wish(String typed, List<Wish> offered) {
+    if (typed.isEmpty()) {
+      return Optional.of(Wish.GO_ON);
+    }
+    if (typed.equalsIgnoreCase("q")) {
+      return Optional.of(Wish.LEAVE);
+    }
+    boolean number = typed.matches("[1-9]") && Integer.parseInt(typed) <= offered.size();
+    return number ? Optional.of(offered.get(Integer.parseInt(typed) - 1)) : Optional.empty();
   }
 
   private boolean discarded(String name) throws IOException {

@@ -2,6 +2,7 @@ package closehand.cli;
 
 import closehand.bank.Bank;
 import closehand.interview.Interview;
+import closehand.report.Consultation;
 import closehand.report.Glyphs;
 import closehand.screen.CaseBook;
 import closehand.screen.Effect;
@@ -82,6 +83,14 @@ final class ScreenSession implements AutoCloseable {
       return ExitCode.DONE;
     }
     CaseDesk desk = new CaseDesk(book.pages(), stored, glyphs, surroundings.clock());
+    if (ending == Effect.Ending.STOPPED) {
+      desk.consult(interview).notices().stream()
+          .filter(Consultation.Notice::endsSession)
+          .forEach(n -> console.lines(n.lines()));
+      return book.leaving(stored, console).stopped(interview)
+          ? ExitCode.DONE
+          : ExitCode.INPUT_OUTPUT;
+    }
     console.lines(desk.page(interview));
     console.gap();
     if (!book.leaving(stored, console).keep(interview)) {

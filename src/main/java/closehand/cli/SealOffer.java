@@ -25,30 +25,31 @@ final class SealOffer {
   void make(StoredCase kept, Path folder) {
     String where = Words.clean(folder.toString());
     if (console.scripted()) {
-      console.say(
-          "Everything is kept in "
-              + where
-              + " on this machine, readable by you alone, not sealed.");
+      inTheClear(where, "");
       return;
     }
     Optional<char[]> passphrase = passphrase();
     if (passphrase.isPresent()) {
       kept.seal(SealKey.make(passphrase.get()));
       Arrays.fill(passphrase.get(), ' ');
+      console.say("Everything is kept sealed in this folder:");
+      console.path(where);
       console.say(
-          "Everything is kept sealed in "
-              + where
-              + ". Without the passphrase nobody can open it, us included. No pages are left beside it.");
+          "Without the passphrase nobody can open it, us included. No pages are left beside it.");
     } else {
       if (refused) {
         kept.note(Event.What.SEALING_REFUSED, "");
       }
-      console.say(
-          "Everything is kept in "
-              + where
-              + ", not sealed: readable by you, and by whoever can use this account or take the disk out."
-              + (refused ? " The case notes that sealing was refused." : ""));
+      inTheClear(where, refused ? " The case notes that sealing was refused." : "");
     }
+  }
+
+  private void inTheClear(String where, String more) {
+    console.say("Everything is kept in this folder:");
+    console.path(where);
+    console.say(
+        "It is not sealed: readable by you, and by whoever can use this account or take the disk out."
+            + more);
   }
 
   /** Seals a case that was kept in the clear until now, if somebody wants it after all. */

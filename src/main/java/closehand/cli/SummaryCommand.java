@@ -96,7 +96,8 @@ final class SummaryCommand {
           .println("\"" + Words.clean(file.toString()) + "\" could not be written.");
       return ExitCode.CANNOT_CREATE;
     }
-    surroundings.error().println("The page is in " + Words.clean(file.toString()) + ".");
+    surroundings.error().println("The page is in this file:");
+    surroundings.error().println(Words.clean(file.toString()));
     return ExitCode.DONE;
   }
 

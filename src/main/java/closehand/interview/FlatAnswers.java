@@ -64,7 +64,7 @@ public record FlatAnswers(Answers answers, List<Problem> problems) {
     return Problem.error(
         value.where(),
         "unknown-fact",
-        "There is no question \"" + fact + "\".",
+        "There is no question " + FactWords.of(fact) + ".",
         Hint.didYouMean(fact, fields.keySet()));
   }
 

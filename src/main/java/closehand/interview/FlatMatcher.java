@@ -171,9 +171,21 @@ final class FlatMatcher {
         Problem.error(
             value.where(),
             "unknown-value",
-            "This is not an answer of \"" + field.fact() + "\" (" + String.join(", ", known) + ").",
+            "This is not an answer of "
+                + FactWords.of(field.fact())
+                + ". The answers are "
+                + String.join(
+                    ", ", field.type().choices().stream().map(FlatMatcher::named).toList())
+                + ".",
             Hint.didYouMean(code, known)));
     return Optional.empty();
+  }
+
+  /** A code with its name beside it, where the name says more. */
+  private static String named(Option option) {
+    return option.code().equalsIgnoreCase(option.display())
+        ? option.code()
+        : option.code() + " (" + option.display() + ")";
   }
 
   private Optional<Value> wrongType(Field field, FlatValue value, String needed) {
@@ -182,7 +194,7 @@ final class FlatMatcher {
   }
 
   private void note(Field field, FlatValue value, String code, String rest, String mend) {
-    problems.add(Problem.error(value.where(), code, "\"" + field.fact() + "\"" + rest, mend));
+    problems.add(Problem.error(value.where(), code, FactWords.of(field.fact()) + rest, mend));
   }
 
   /** A number without a point where it is whole. */

@@ -21,7 +21,7 @@ import java.util.Optional;
  * @param questionText the wording of the question for where the talk is
  * @param fieldText the wording of the field for where the talk is
  * @param howToSee how to see it for yourself: one line, or two while it is not known whether the
- *     talk is in a room or on a call
+ *     talk is in a room or on a call; for a player who asks alone, how to do it alone, or nothing
  * @param again whether and why it is asked again
  * @param earlier the answer it has already, if any
  * @param lineOfFields this field and those after it that one typed line can fill
@@ -73,7 +73,7 @@ public record Prompt(
         position(interview, place),
         onCall ? question.remoteText().orElse(question.text()) : question.text(),
         onCall ? field.remoteLabel().orElse(field.label()) : field.label(),
-        howToSee(question, mode),
+        interview.asker() == Provenance.By.PLAYER ? alone(question) : howToSee(question, mode),
         again(interview.sitting().checks(), place.fact()),
         Optional.ofNullable(interview.answers().byFact().get(place.fact())),
         line(fields, place, walk));
@@ -91,6 +91,11 @@ public record Prompt(
         .value(WellKnown.SESSION_MODE)
         .filter(v -> v instanceof Value.Code)
         .map(v -> ((Value.Code) v).code());
+  }
+
+  /** Nobody sits beside a player who asks alone, so hints for watching somebody are left out. */
+  private static List<String> alone(Question question) {
+    return question.alone().isBlank() ? List.of() : List.of(question.alone());
   }
 
   private static List<String> howToSee(Question question, Optional<String> mode) {

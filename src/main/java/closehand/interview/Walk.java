@@ -62,7 +62,24 @@ final class Walk {
     return place
         .field()
         .task()
-        .filter(k -> interview.tasksStopped().isPresent() || interview.held().contains(k));
+        .filter(
+            k ->
+                interview.tasksStopped().isPresent()
+                    || interview.held().contains(k)
+                    || painStops());
+  }
+
+  /**
+   * Whether the player said in this sitting that there is too much pain for any task, so that
+   * nothing is asked again before one. What was said in another sitting is asked again first.
+   */
+  private boolean painStops() {
+    return interview.sitting().trail().contains(WellKnown.PAIN_NOW)
+        && interview
+            .answers()
+            .value(WellKnown.PAIN_NOW)
+            .filter(v -> v instanceof Value.Number n && n.value() >= WellKnown.PAIN_THAT_STOPS)
+            .isPresent();
   }
 
   /** Why a field has no answer. */
@@ -96,7 +113,13 @@ final class Walk {
       case HELD ->
           interview
               .tasksStopped()
-              .orElseGet(() -> "This must wait: " + holdWords(heldKind(place).orElseThrow()));
+              .orElseGet(
+                  () ->
+                      painStops()
+                          ? "This must wait while pain now is at "
+                              + Wording.number(WellKnown.PAIN_THAT_STOPS)
+                              + " of 10 or more."
+                          : "This must wait: " + holdWords(heldKind(place).orElseThrow()));
     };
   }
 

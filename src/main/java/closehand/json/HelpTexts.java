@@ -16,6 +16,7 @@ final class HelpTexts {
   private String why = "";
   private String room = "";
   private String video = "";
+  private String alone = "";
   private boolean strange;
 
   HelpTexts(List<Problem> problems) {
@@ -35,10 +36,15 @@ final class HelpTexts {
       case "why" -> why = text;
       case "room" -> room = text;
       case "video" -> video = text;
+      case "alone" -> alone = text;
       case "" -> strange = true;
       default -> {
         strange = true;
-        note(in, "unknown-value", "A help text's link id ends in .why, .room or .video.", "");
+        note(
+            in,
+            "unknown-value",
+            "A help text's link id ends in .why, .room, .video or .alone.",
+            "");
         return;
       }
     }
@@ -79,6 +85,11 @@ final class HelpTexts {
 
   String video() {
     return video;
+  }
+
+  /** For a player who asks the questions alone; it may be missing. */
+  String alone() {
+    return alone;
   }
 
   /** When other programs show the texts. */

@@ -138,6 +138,7 @@ public final class QuestionnaireReader {
             help.why(),
             help.room(),
             help.video(),
+            help.alone(),
             help.conditions(),
             words.route(),
             words.askedBy(),

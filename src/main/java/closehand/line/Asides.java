@@ -3,12 +3,15 @@ package closehand.line;
 import closehand.bank.FactType;
 import closehand.bank.Field;
 import closehand.bank.Option;
+import closehand.interview.Answer;
 import closehand.interview.Entry;
 import closehand.interview.Interview;
+import closehand.interview.NamedList;
 import closehand.interview.Overview;
 import closehand.interview.Prompt;
 import closehand.interview.StillOpen;
 import closehand.interview.Wording;
+import closehand.report.Advisor;
 import closehand.report.Desk;
 import java.util.ArrayList;
 import java.util.List;
@@ -18,13 +21,17 @@ import java.util.Optional;
 /** Says questions, reasons, help and overviews; changes nothing. */
 final class Asides {
   private final Console console;
+  private final Advisor advisor;
+  private Map<String, String> listed = Map.of();
 
-  Asides(Console console) {
+  Asides(Console console, Advisor advisor) {
     this.console = console;
+    this.advisor = advisor;
   }
 
   /** The whole question with its position and, if it has one field, its answers. */
   void question(Prompt prompt, Map<String, String> names) {
+    listed = Map.of();
     console.gap();
     console.say(prompt.question().id() + ". " + prompt.position() + ".");
     again(prompt.again());
@@ -54,7 +61,7 @@ final class Asides {
   }
 
   private void answers(Prompt prompt, Map<String, String> names) {
-    names.forEach(console::item);
+    list(names);
     FactType type = prompt.field().type();
     int number = 0;
     for (Option option : type.choices()) {
@@ -70,11 +77,33 @@ final class Asides {
                 console.say(
                     prompt.again() != Prompt.Again.NO
                         ? "Your answer before: "
-                            + Wording.of(prompt.field(), e.answer())
+                            + words(prompt, names, e.answer())
                             + ". Please answer again."
                         : "Your answer so far: "
-                            + Wording.of(prompt.field(), e.answer())
+                            + words(prompt, names, e.answer())
                             + ". Press Enter to keep it."));
+  }
+
+  /** The names that may be given, with their numbers; said once while the same ones are asked. */
+  private void list(Map<String, String> names) {
+    if (!names.isEmpty() && names.equals(listed)) {
+      console.say("The same list as before; r shows it again.");
+      return;
+    }
+    int number = 0;
+    for (Map.Entry<String, String> one : names.entrySet()) {
+      number++;
+      console.item(Integer.toString(number), one.getValue() + " (" + one.getKey() + ")");
+    }
+    listed = Map.copyOf(names);
+  }
+
+  private static String words(Prompt prompt, Map<String, String> names, Answer answer) {
+    return answer
+        .given()
+        .filter(v -> !names.isEmpty())
+        .map(v -> new NamedList(names).words(v))
+        .orElseGet(() -> Wording.of(prompt.field(), answer));
   }
 
   private static String hint(FactType type, Map<String, String> names) {
@@ -92,7 +121,10 @@ final class Asides {
               + " to "
               + Wording.of(type, new closehand.interview.Value.Number(amount.maximum()));
     } else if (!names.isEmpty()) {
-      hint = "Type the codes, such as " + names.keySet().iterator().next();
+      hint =
+          "Type numbers or names with commas between them, such as 1, "
+              + names.values().stream().limit(2).reduce((one, two) -> two).orElseThrow()
+              + "; none if there is none";
     } else if (type instanceof FactType.WordList) {
       hint = "Type your words, with commas between them";
     } else {
@@ -104,7 +136,12 @@ final class Asides {
   /** From three fields of a kind on it is worth saying that one line can fill them all. */
   private static String several(Prompt prompt) {
     int fields = prompt.lineOfFields().size();
-    boolean grid = fields >= 3 && !(prompt.field().type() instanceof FactType.SeveralOf);
+    FactType type = prompt.field().type();
+    boolean single =
+        type instanceof FactType.SeveralOf
+            || type instanceof FactType.Words
+            || type instanceof FactType.WordList;
+    boolean grid = fields >= 3 && !single;
     if (!grid) {
       return "";
     }
@@ -113,12 +150,15 @@ final class Asides {
   }
 
   /** Says back what was understood, so that a slip is noticed at once. */
-  void noted(Prompt prompt, List<Entry.Line.For> values) {
+  void noted(Prompt prompt, List<Entry.Line.For> values, Map<String, String> names) {
     List<String> parts = new ArrayList<>();
     for (Entry.Line.For value : values) {
       for (Field field : prompt.lineOfFields()) {
         if (field.fact().equals(value.fact())) {
-          String words = Wording.of(field.type(), value.value());
+          String words =
+              names.isEmpty()
+                  ? Wording.of(field.type(), value.value())
+                  : new NamedList(names).words(value.value());
           parts.add(values.size() > 1 ? field.label() + ": " + words : words);
         }
       }
@@ -158,7 +198,7 @@ final class Asides {
         console.item(Integer.toString(number), one.title() + ": " + counts(one) + ".");
       } else if (part.equals(Integer.toString(number)) || part.equalsIgnoreCase(one.id())) {
         console.say(one.title());
-        one.rows().forEach(this::row);
+        one.rows().forEach(row -> row(row, advisor.names(interview, row.field())));
       }
     }
   }
@@ -181,18 +221,30 @@ final class Asides {
     }
   }
 
-  private void row(Overview.Row row) {
+  private void row(Overview.Row row, Map<String, String> names) {
     String name = row.question().shortName().orElse(row.question().id());
     String label = row.question().fields().size() > 1 ? name + ", " + row.field().label() : name;
     String words =
         switch (row.state()) {
-          case ANSWERED -> row.words();
+          case ANSWERED -> withNames(row.words(), names);
           case SET_ASIDE -> row.words() + " (set aside: it does not apply now)";
           case OPEN -> row.words().isEmpty() ? "open" : "open. " + row.words();
           case FOR_CLINICIAN -> "left for a clinician";
           case HELD -> "waiting. " + row.words();
         };
     console.item(row.question().id(), label + ": " + words);
+  }
+
+  /** Codes in a list of answers, each with its name. */
+  private static String withNames(String words, Map<String, String> names) {
+    if (names.isEmpty()) {
+      return words;
+    }
+    List<String> named = new ArrayList<>();
+    for (String word : words.split(", ", -1)) {
+      named.add(names.containsKey(word) ? names.get(word) + " (" + word + ")" : word);
+    }
+    return String.join(", ", named);
   }
 
   /** What is still open at the end. */

@@ -15,7 +15,9 @@ final class Choice {
   static <T> Optional<T> of(
       Console console, Optional<T> before, T[] choices, Function<T, String> words) {
     for (int i = 0; i < choices.length; i++) {
-      console.item(Integer.toString(i + 1), words.apply(choices[i]));
+      boolean usual = before.equals(Optional.of(choices[i]));
+      console.item(
+          Integer.toString(i + 1), words.apply(choices[i]) + (usual ? " (or press Enter)" : ""));
     }
     String otherwise = before.map(words).orElse("leave it as it is");
     while (true) {

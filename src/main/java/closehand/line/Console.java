@@ -11,6 +11,11 @@ public interface Console {
   /** Prints a line of a list, its continuation indented under the text. */
   void item(String mark, String text);
 
+  /** Prints the name of a file or folder on a line of its own, cut at a slash at most. */
+  default void path(String path) {
+    say(path);
+  }
+
   /** Prints lines that are laid out already. */
   void lines(List<String> lines);
 

@@ -3,19 +3,19 @@ package closehand.line;
 import closehand.interview.Answer;
 import closehand.interview.Entry;
 import closehand.interview.Interview;
+import closehand.interview.LeftOpen;
 import closehand.interview.Message;
+import closehand.interview.NamedList;
 import closehand.interview.Prompt;
 import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
 import closehand.interview.Wording;
 import closehand.report.Consultation;
 import closehand.report.Desk;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Leads through an interview line by line: says the question, reads a line, says what came of it.
@@ -34,6 +34,7 @@ public final class LineFace {
   private Optional<String> shownQuestion = Optional.empty();
   private boolean changed;
   private boolean answeringAgain;
+  private boolean slipped;
   private List<String> saidWhy = List.of();
   private Optional<List<String>> enough = Optional.empty();
 
@@ -59,7 +60,7 @@ public final class LineFace {
   public LineFace(Console console, Desk desk, Interview interview) {
     this.console = console;
     this.desk = desk;
-    this.asides = new Asides(console);
+    this.asides = new Asides(console, desk);
     this.notices = new Notices(console);
     this.interview = interview;
     this.consultation = desk.consult(interview);
@@ -86,11 +87,19 @@ public final class LineFace {
         }
         prompt = interview.current();
       }
-      sayPassedOver();
+      if (notices.left()) {
+        return Ending.LEFT;
+      }
+      if (!slipped) {
+        LeftOpen.sentences(interview.passedOver()).forEach(console::say);
+      }
       if (prompt.isEmpty()) {
         return finish();
       }
-      say(prompt.get());
+      if (!slipped) {
+        say(prompt.get());
+      }
+      slipped = false;
       Optional<String> line = console.ask("> ");
       if (line.isEmpty()) {
         return Ending.INPUT_ENDED;
@@ -148,15 +157,15 @@ public final class LineFace {
     Map<String, String> names = desk.names(interview, prompt.field());
     String typed = text;
     if (!names.isEmpty()) {
-      typed = text.toUpperCase(Locale.ROOT).replace(',', ' ').strip().replaceAll("\\s+", ", ");
-      for (String code : typed.split(", ", -1)) {
-        if (!names.containsKey(code)) {
-          return refuse(
-              "There is no action of that code in the list. Type codes such as "
-                  + names.keySet().iterator().next()
-                  + ".");
-        }
+      if (text.strip().equalsIgnoreCase("none")) {
+        return absent(Answer.Reason.NOT_APPLICABLE, Optional.of(prompt));
       }
+      NamedList.Outcome outcome = new NamedList(names).read(text);
+      if (outcome instanceof NamedList.Outcome.Refused refused) {
+        slipped = true;
+        return refuse(refused.sentence() + " r shows the list again.");
+      }
+      typed = String.join(", ", ((NamedList.Outcome.Read) outcome).codes());
     }
     Entry.Line read = Entry.readLine(prompt.lineOfFields(), typed);
     if (read instanceof Entry.Line.NotRead refused) {
@@ -174,7 +183,7 @@ public final class LineFace {
         return refuse(interview.refusal().get());
       }
     }
-    asides.noted(prompt, values);
+    asides.noted(prompt, values, names);
     takeIn(true);
     return Optional.empty();
   }
@@ -338,47 +347,51 @@ public final class LineFace {
   private Optional<Ending> afterStop() {
     boolean consent = notices.consentStands(consultation);
     while (true) {
-      console.say(
-          consent
-              ? "Nothing more is written down. Type delete to remove everything kept so far, b if this was a slip,"
-                  + " or press Enter to end."
-              : "Press Enter to end the session. If this was a slip or has changed, type b to answer again."
-                  + " A clinician can type c.");
-      String typed = console.ask("> ").map(String::strip).orElse("");
-      if (typed.isEmpty()) {
-        console.say("The session ends here.");
+      waysOut(consent);
+      String line = console.ask("> ").map(String::strip).orElse("");
+      String typed = (line.startsWith(":") ? line.substring(1) : line).toLowerCase(Locale.ROOT);
+      if (typed.isEmpty() || typed.equals("q")) {
         return Optional.of(consent ? Ending.NO_CONSENT : Ending.STOPPED);
       }
-      if (consent && typed.equalsIgnoreCase("delete")) {
+      if (consent && typed.equals("delete")) {
         desk.delete().forEach(console::say);
         return Optional.of(Ending.DELETED);
       }
-      if (typed.equalsIgnoreCase("b")) {
+      if (typed.equals("b")) {
         notices.question(consultation).ifPresent(fact -> send(new Message.JumpTo(fact)));
         answeringAgain = true;
         shownQuestion = Optional.empty();
         return Optional.empty();
       }
-      if (typed.equalsIgnoreCase("a")) {
+      if (typed.equals("a")) {
         Sitting.change(console, interview).ifPresent(this::send);
         takeIn(false);
-      } else if (typed.equalsIgnoreCase("c")) {
+      } else if (typed.equals("c") && notices.mayBeLowered(consultation)) {
         lower();
-        if (consultation.notices().stream().noneMatch(Consultation.Notice::endsSession)) {
+        if (!consultation.ends()) {
           return Optional.empty();
         }
+      } else {
+        console.say("That is none of these.");
       }
     }
   }
 
-  /** What was passed over, each question once with its reason. */
-  private void sayPassedOver() {
-    Set<String> said = new LinkedHashSet<>();
-    for (StillOpen open : interview.passedOver()) {
-      String name = open.question().shortName().orElse(open.question().id());
-      if (said.add(open.question().id())) {
-        console.say("Left open: " + name + ". " + open.because());
-      }
+  /** The shortest ways out of a stop; whom to call stands last, where a small screen shows it. */
+  private void waysOut(boolean consent) {
+    if (consent) {
+      console.say(
+          "Nothing more is written down. Type delete to remove everything kept so far, b if this was a slip,"
+              + " or press Enter, or q, to end.");
+      return;
+    }
+    boolean lowerable = notices.mayBeLowered(consultation);
+    console.say(
+        "Press Enter, or q, to end. If this was a slip or has changed, type b to answer again."
+            + (lowerable ? " A clinician can type c." : ""));
+    String contact = notices.contact(consultation);
+    if (!contact.isEmpty()) {
+      console.say(contact);
     }
   }
 

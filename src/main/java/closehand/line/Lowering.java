@@ -33,6 +33,7 @@ final class Lowering {
             some.toArray(new Consultation.Lowerable[0]),
             n -> n.title() + " (" + n.code() + ")");
     if (chosen.isEmpty()) {
+      console.say("Nothing was lowered.");
       return Optional.empty();
     }
     Optional<String> name = console.ask("Your name and profession: ").map(String::strip);

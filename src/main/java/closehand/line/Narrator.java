@@ -2,16 +2,14 @@ package closehand.line;
 
 import closehand.interview.Entry;
 import closehand.interview.Interview;
+import closehand.interview.LeftOpen;
 import closehand.interview.Message;
 import closehand.interview.Prompt;
-import closehand.interview.StillOpen;
 import closehand.interview.Wording;
 import closehand.report.Advisor;
 import closehand.report.Consultation;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Says in the words of the line face what happens to an interview that is held on another face, for
@@ -28,7 +26,7 @@ public final class Narrator {
   public Narrator(Console console, Advisor advisor) {
     this.console = console;
     this.advisor = advisor;
-    this.asides = new Asides(console);
+    this.asides = new Asides(console, advisor);
     this.notices = new Notices(console);
   }
 
@@ -63,7 +61,10 @@ public final class Narrator {
   private boolean came(Message message, Interview before) {
     if (message instanceof Message.Give give && before.current().isPresent()) {
       Prompt prompt = before.current().get();
-      asides.noted(prompt, List.of(new Entry.Line.For(prompt.field().fact(), give.value())));
+      asides.noted(
+          prompt,
+          List.of(new Entry.Line.For(prompt.field().fact(), give.value())),
+          advisor.names(before, prompt.field()));
       return true;
     }
     if (message instanceof Message.NoAnswer none) {
@@ -115,7 +116,7 @@ public final class Narrator {
     if (notices.say(consultation, prompt)) {
       return;
     }
-    passedOver(interview);
+    LeftOpen.sentences(interview.passedOver()).forEach(console::say);
     if (prompt.isEmpty()) {
       console.gap();
       console.say("That was the last question for now. Thank you.");
@@ -125,16 +126,6 @@ public final class Narrator {
       return;
     }
     question(interview, prompt.get());
-  }
-
-  private void passedOver(Interview interview) {
-    Set<String> said = new LinkedHashSet<>();
-    for (StillOpen open : interview.passedOver()) {
-      String name = open.question().shortName().orElse(open.question().id());
-      if (said.add(open.question().id())) {
-        console.say("Left open: " + name + ". " + open.because());
-      }
-    }
   }
 
   private void question(Interview interview, Prompt prompt) {

@@ -5,10 +5,11 @@ import closehand.report.Announced;
 import closehand.report.Consultation;
 import java.util.Optional;
 
-/** Says stops and cautions as they come due. Each needs one Enter. */
+/** Says stops and cautions as they come due. Each that does not end the session needs one Enter. */
 final class Notices {
   private final Console console;
   private Announced announced = Announced.NOTHING;
+  private boolean left;
 
   Notices(Console console) {
     this.console = console;
@@ -21,7 +22,9 @@ final class Notices {
     for (Consultation.Notice stop : due.stops()) {
       console.gap();
       console.lines(stop.lines());
-      acknowledge();
+      if (!stop.endsSession()) {
+        acknowledge();
+      }
     }
     if (!due.cares().isEmpty()) {
       console.gap();
@@ -33,8 +36,34 @@ final class Notices {
 
   private void acknowledge() {
     if (!console.scripted()) {
-      console.ask("Press Enter when you have read this. ");
+      left |=
+          console
+              .ask("Press Enter when you have read this. ")
+              .filter(typed -> typed.strip().matches(":?[qQ]"))
+              .isPresent();
     }
+  }
+
+  /** Whether somebody left at a notice since this was asked last. */
+  boolean left() {
+    boolean was = left;
+    left = false;
+    return was;
+  }
+
+  /** Whom to call or ask because of the stop that ends the session. */
+  String contact(Consultation consultation) {
+    return ending(consultation).map(Consultation.Notice::contact).orElse("");
+  }
+
+  /** Whether a clinician may lower what ends the session. */
+  boolean mayBeLowered(Consultation consultation) {
+    return consultation.notices().stream()
+        .anyMatch(n -> n.endsSession() && consultation.mayBeLowered(n));
+  }
+
+  private static Optional<Consultation.Notice> ending(Consultation consultation) {
+    return consultation.notices().stream().filter(Consultation.Notice::endsSession).findFirst();
   }
 
   /** Whether the stop for missing consent stands. */

@@ -44,17 +44,22 @@ public record Announced(Set<String> said, Optional<String> part) {
     }
   }
 
-  /** What is to be said when this question comes up, or at the end when there is none. */
+  /**
+   * What is to be said when this question comes up, or at the end when there is none. While a stop
+   * ends the session, nothing else is said beside it.
+   */
   public Due due(Consultation consultation, Optional<Prompt> prompt) {
     Optional<String> now = prompt.map(p -> p.section().id());
     Set<String> next = new HashSet<>(said);
     Set<String> standing = new HashSet<>();
     List<Consultation.Notice> stops = new ArrayList<>();
     List<Consultation.Notice> cares = new ArrayList<>();
-    boolean ends = false;
+    boolean ends = consultation.ends();
     for (Consultation.Notice notice : consultation.notices()) {
       standing.add(key(notice));
-      ends |= notice.endsSession();
+      if (ends && !notice.endsSession()) {
+        continue;
+      }
       if (notice.stops() ? !unfinished(notice, prompt) : !now.equals(part)) {
         if (next.add(key(notice))) {
           (notice.stops() ? stops : cares).add(notice);
@@ -62,7 +67,7 @@ public record Announced(Set<String> said, Optional<String> part) {
       }
     }
     next.retainAll(standing);
-    return new Due(stops, cares, ends, new Announced(next, now));
+    return new Due(stops, cares, ends, new Announced(next, ends ? part : now));
   }
 
   /** Whether the question at hand still asks about the same thing, such as where it hurts. */

@@ -31,6 +31,11 @@ public record Consultation(
     return notices.stream().anyMatch(Notice::endsSession);
   }
 
+  /** Whether a clinician may lower this notice. */
+  public boolean mayBeLowered(Notice notice) {
+    return lowerable.stream().anyMatch(l -> l.code().equals(notice.code()));
+  }
+
   /** A caution that a clinician may lower, and its name in a few words. */
   public record Lowerable(String code, String title) {}
 
@@ -48,6 +53,7 @@ public record Consultation(
    * @param title a few words
    * @param stops whether it is a stop
    * @param endsSession whether nothing may go on after it
+   * @param contact whom to ask or call
    * @param facts the facts it rests on
    * @param lines the whole notice, ready to print
    */
@@ -56,11 +62,23 @@ public record Consultation(
       String title,
       boolean stops,
       boolean endsSession,
+      String contact,
       List<String> facts,
       List<String> lines) {
     public Notice {
       facts = List.copyOf(facts);
       lines = List.copyOf(lines);
+    }
+
+    /** A notice that names nobody to ask beside its lines. */
+    public Notice(
+        String code,
+        String title,
+        boolean stops,
+        boolean endsSession,
+        List<String> facts,
+        List<String> lines) {
+      this(code, title, stops, endsSession, "", facts, lines);
     }
   }
 }

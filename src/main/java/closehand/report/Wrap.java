@@ -91,10 +91,16 @@ public final class Wrap {
   }
 
   private void addInParts(String word) {
-    int cut = fitting(word, width - column);
+    int cut = atSlash(word, fitting(word, width - column));
     line.append(word, 0, cut);
     breakLine();
     add(word.substring(cut));
+  }
+
+  /** The name of a file or folder is cut before a slash, where one fits on the line. */
+  private static int atSlash(String word, int cut) {
+    int slash = word.startsWith("/") ? word.lastIndexOf('/', cut) : 0;
+    return slash > 0 ? slash : cut;
   }
 
   /** How many characters of a word fit; one at least. */

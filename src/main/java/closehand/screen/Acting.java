@@ -4,10 +4,12 @@ import closehand.bank.FactType;
 import closehand.bank.Field;
 import closehand.interview.Answer;
 import closehand.interview.Message;
+import closehand.interview.NamedList;
 import closehand.interview.Prompt;
 import closehand.interview.Wording;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Carries out what was taken. */
@@ -109,8 +111,14 @@ final class Acting {
     }
     Field field = prompt.get().field();
     boolean free = field.type() instanceof FactType.Words;
-    String words = free ? "" : ": " + Wording.of(field.type(), give.value());
-    Message message = new Message.Give(give.value(), model.talk().orElseThrow().source(field));
+    Talk talk = model.talk().orElseThrow();
+    Map<String, String> names = talk.advisor().names(talk.interview(), field);
+    String given =
+        names.isEmpty()
+            ? Wording.of(field.type(), give.value())
+            : new NamedList(names).words(give.value());
+    String words = free ? "" : ": " + given;
+    Message message = new Message.Give(give.value(), talk.source(field));
     return Leading.send(model, message, "Noted" + words + ".");
   }
 

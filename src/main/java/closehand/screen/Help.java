@@ -28,8 +28,10 @@ final class Help {
     if (shared) {
       return;
     }
-    help.gap().add(Block.strong("How to see it for yourself"));
-    prompt.howToSee().forEach(help::say);
+    if (!prompt.howToSee().isEmpty()) {
+      help.gap().add(Block.strong("How to see it for yourself"));
+      prompt.howToSee().forEach(help::say);
+    }
     if (prompt.question().askedBy() == Question.AskedBy.VOLUNTEER_REFER) {
       help.say("Any answer here other than the all-clear goes to a health professional too.");
     }
@@ -39,9 +41,11 @@ final class Help {
   static void beside(Shown.Builder screen, Prompt prompt) {
     screen.beside(Block.strong("Why we ask this"));
     screen.beside(Block.plain(prompt.question().why()));
-    screen.beside(Block.gap());
-    screen.beside(Block.strong("How to see it for yourself"));
-    prompt.howToSee().forEach(how -> screen.beside(Block.plain(how)));
+    if (!prompt.howToSee().isEmpty()) {
+      screen.beside(Block.gap());
+      screen.beside(Block.strong("How to see it for yourself"));
+      prompt.howToSee().forEach(how -> screen.beside(Block.plain(how)));
+    }
   }
 
   private static void keys(Shown.Builder help, Settings settings) {

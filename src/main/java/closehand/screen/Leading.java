@@ -1,15 +1,13 @@
 package closehand.screen;
 
 import closehand.interview.Interview;
+import closehand.interview.LeftOpen;
 import closehand.interview.Message;
 import closehand.interview.Prompt;
-import closehand.interview.StillOpen;
 import closehand.report.Announced;
 import closehand.report.Consultation;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** Leads through the interview: which question is in sight, and which notice stands before it. */
 final class Leading {
@@ -107,11 +105,8 @@ final class Leading {
   }
 
   private static String passedOver(Interview interview) {
-    Set<String> names = new LinkedHashSet<>();
-    for (StillOpen open : interview.passedOver()) {
-      String name = open.question().shortName().orElse(open.question().id());
-      names.add(" Left open: " + name + ". " + open.because());
-    }
-    return String.join("", names);
+    StringBuilder words = new StringBuilder();
+    LeftOpen.sentences(interview.passedOver()).forEach(s -> words.append(' ').append(s));
+    return words.toString();
   }
 }

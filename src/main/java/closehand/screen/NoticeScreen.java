@@ -27,21 +27,34 @@ record NoticeScreen(List<Consultation.Notice> notices, boolean ends) implements 
       Paragraphs.of(notice.lines()).forEach(screen::add);
       screen.gap();
     }
+    boolean lowerable = lowerable(model);
     if (ends) {
-      ending(screen);
+      ending(screen, lowerable);
     } else {
       screen.offer(1, "I have read this", new Act.Close());
       if (stops) {
         fact().ifPresent(f -> slip(screen, f));
-        screen.offer(3, "A clinician lowers it", new Act.Do(Command.LOWER));
+        lower(screen, lowerable);
       }
     }
     return screen.build();
   }
 
-  private void ending(Shown.Builder screen) {
+  /** Whether a clinician may lower any of these. */
+  private boolean lowerable(ScreenModel model) {
+    return model.talk().stream()
+        .anyMatch(t -> notices.stream().anyMatch(t.consultation()::mayBeLowered));
+  }
+
+  private static void lower(Shown.Builder screen, boolean lowerable) {
+    if (lowerable) {
+      screen.offer(3, "A clinician lowers it", new Act.Do(Command.LOWER));
+    }
+  }
+
+  private void ending(Shown.Builder screen, boolean lowerable) {
     boolean consent = notices.stream().anyMatch(n -> n.code().equals(CONSENT));
-    screen.say(consent ? "Nothing more is written down." : "The session ends here.").gap();
+    screen.say(consent ? "Nothing more is written down." : contact()).gap();
     screen.offer(
         1,
         "End the session",
@@ -51,8 +64,18 @@ record NoticeScreen(List<Consultation.Notice> notices, boolean ends) implements 
       screen.offer(
           4, "Delete everything kept so far, and leave", new Act.Show(Menu.of(Menu.Kind.DELETE)));
     } else {
-      screen.offer(3, "A clinician lowers it", new Act.Do(Command.LOWER));
+      lower(screen, lowerable);
     }
+  }
+
+  /** Whom to call or ask, once more where the session ends. */
+  private String contact() {
+    return notices.stream()
+        .filter(Consultation.Notice::endsSession)
+        .map(Consultation.Notice::contact)
+        .filter(contact -> !contact.isEmpty())
+        .findFirst()
+        .orElse("The session ends here.");
   }
 
   private static void slip(Shown.Builder screen, String fact) {

@@ -116,7 +116,9 @@ class FlatAnswersTest {
     assertEquals(Optional.of(new Value.Code("5")), read("steady", text("5")));
     assertEquals(Optional.of(new Value.Code("more")), read("steady", number(24)));
     refuse(
-        "steady", number(6), "[unknown-value] This is not an answer of \"steady\" (0, 5, more).");
+        "steady",
+        number(6),
+        "[unknown-value] This is not an answer of \"steady\". The answers are 0, 5, more.");
   }
 
   @Test
@@ -163,7 +165,7 @@ class FlatAnswersTest {
     refuse(
         "side",
         text("lefd"),
-        "[unknown-value] This is not an answer of \"side\" (left, right)."
+        "[unknown-value] This is not an answer of \"side\". The answers are left (Say left), right (Say right)."
             + " Did you mean \"left\"?");
     refuse(
         "grip",

@@ -74,6 +74,7 @@ public final class Forms {
           "why",
           "look at " + id,
           "film " + id,
+          "alone " + id,
           List.of(),
           route,
           by,

@@ -342,6 +342,25 @@ class RecheckStoryTest {
   }
 
   @Test
+  void nothingIsAskedAgainBeforeTasksThatCannotBeDoneForPain() {
+    Story story =
+        given(TASKS)
+            .answer("safe.chest", "no")
+            .answer("safe.sciT6", "no")
+            .answer("pain.now", "10")
+            .answer("hand.preferred", "L")
+            .expectPassedOver("grip.L", "grip.R")
+            .expectNext("hand.open");
+    assertTrue(
+        story.now().passedOver().get(0).because().contains("while pain now is at 7 of 10 or more"));
+    story
+        .jump("END-02")
+        .answer("pain.now", "3")
+        .expectNext("safe.chest")
+        .expectAgain(Prompt.Again.BEFORE_TASKS);
+  }
+
+  @Test
   void theStopIsForThisSittingOnly() {
     Story story = atTheCheck().answer("safe.chest", "no").answer("pain.now", "8");
     assertFalse(story.now().tasksStopped().isEmpty());

@@ -247,6 +247,7 @@ final class ForeignForm {
               "",
               "",
               "",
+              "",
               List.of(),
               Question.Route.CORE,
               Question.AskedBy.VOLUNTEER,

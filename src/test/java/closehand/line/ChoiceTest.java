@@ -92,15 +92,30 @@ class ChoiceTest {
     assertEquals("seen by the team today", lowered.orElseThrow().reason());
   }
 
+  @Test
+  void noNumberLowersNothingAndSaysSo() {
+    Typing typing = new Typing("9", "");
+    assertFalse(lower(typing).isPresent());
+    assertTrue(typing.heard("Nothing was lowered."));
+  }
+
+  @Test
+  void whatEnterTakesIsSaidBesideIt() {
+    Typing typing = new Typing("");
+    Sitting.askWho(typing);
+    assertTrue(typing.heard("3 a volunteer (or press Enter)"));
+  }
+
   private static Optional<Answers.Lowered> lower(String... typed) {
+    return lower(new Typing(typed));
+  }
+
+  private static Optional<Answers.Lowered> lower(Typing typing) {
     Questionnaire empty = new Questionnaire("", "", "", List.of(), Map.of());
     Interview interview =
         Interview.begin(empty, Interview.Route.CORE, Provenance.By.CLINICIAN)
             .after(new Message.Conduct(Provenance.By.CLINICIAN));
     return Lowering.ask(
-        new Typing(typed),
-        interview,
-        List.of(new Consultation.Lowerable("C-X", "Something")),
-        "2026-11-25");
+        typing, interview, List.of(new Consultation.Lowerable("C-X", "Something")), "2026-11-25");
   }
 }

@@ -157,6 +157,7 @@ final class SmallQuestions {
         "",
         "",
         "",
+        "",
         List.of(),
         Question.Route.CORE,
         by,

@@ -107,6 +107,7 @@ final class TestBank {
             "",
             "",
             "",
+            "",
             List.of(),
             Question.Route.CORE,
             Question.AskedBy.PLAYER,

@@ -14,6 +14,7 @@ import closehand.json.EmbeddedBank;
 import closehand.json.FlatReader;
 import closehand.json.JsonReader;
 import closehand.json.JsonValue;
+import closehand.report.CareNotice;
 import closehand.report.Consultation;
 import closehand.report.Desk;
 import closehand.report.Glyphs;
@@ -94,14 +95,17 @@ class CoreDesk implements Desk {
 
   private static Consultation.Notice notice(Warning warning) {
     boolean stops = warning.cautionClass().stops();
-    String care = "Take care: " + warning.caution().title() + ". " + warning.caution().message();
     return new Consultation.Notice(
         warning.caution().code(),
         warning.caution().title(),
         stops,
         warning.cautionClass() == CautionClass.STOP_ALL,
+        warning.caution().contact(),
         warning.because().stream().flatMap(f -> f.supportedBy().stream()).distinct().toList(),
-        stops ? lines(StopNotice.of(warning, Glyphs.UNICODE)) : List.of(care));
+        lines(
+            stops
+                ? StopNotice.of(warning, Glyphs.UNICODE)
+                : CareNotice.of(warning, Glyphs.UNICODE)));
   }
 
   private static PageInput input(Interview interview) {

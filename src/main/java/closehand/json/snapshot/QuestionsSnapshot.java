@@ -48,6 +48,7 @@ final class QuestionsSnapshot {
     out.text(q.why());
     out.text(q.inTheRoom());
     out.text(q.overVideo());
+    out.text(q.alone());
     out.list(q.helpConditions(), e -> enableWhen(e, out));
     out.name(q.route());
     out.name(q.askedBy());
@@ -63,6 +64,7 @@ final class QuestionsSnapshot {
         in.text(),
         in.maybe(in::text),
         in.maybe(in::text),
+        in.text(),
         in.text(),
         in.text(),
         in.text(),
