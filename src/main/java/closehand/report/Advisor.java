@@ -1,6 +1,7 @@
 package closehand.report;
 
 import closehand.bank.Field;
+import closehand.bank.TaskBook;
 import closehand.interview.Interview;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +47,21 @@ public interface Advisor {
   /** What those plans ask of the body, with limits and sources, ready to print. */
   default List<String> load(Interview interview) {
     return plan(interview);
+  }
+
+  /** The measured tasks; nothing where the bank has none. */
+  default Optional<TaskBook> taskBook() {
+    return Optional.empty();
+  }
+
+  /** Whether measured tasks may begin; nothing where the bank has none. */
+  default Optional<TaskGate> tasks() {
+    return Optional.empty();
+  }
+
+  /** What was measured on this day, and when it is. */
+  default TaskGate.Day day(Interview interview) {
+    return TaskGate.Day.NEW;
   }
 
   /** Today, as an ISO date. */
