@@ -82,11 +82,12 @@ public final class FullScreen {
     screen.startScreen();
     Stage stage = new Stage(showing, screen, theme);
     stage.paint();
+    Characters characters = new Characters(charset);
     KeyDecoder decoder = new KeyDecoder();
     long millis = 0;
     for (char one : typed.toCharArray()) {
       millis += AGES_MILLIS;
-      stage.take(decoder.feed(String.valueOf(one)), millis);
+      stage.take(decoder.feed(characters.of(new byte[] {(byte) one})), millis);
       if (stage.busy()) {
         stage.work(() -> false);
       }
