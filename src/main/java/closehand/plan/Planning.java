@@ -20,6 +20,7 @@ import closehand.plan.problem.Wishes;
 import closehand.plan.solve.Budget;
 import closehand.plan.solve.ControlPlanSolver;
 import closehand.plan.solve.PlanOutcome;
+import closehand.plan.supply.Measured;
 import closehand.plan.supply.SuppliedInput;
 import closehand.plan.supply.Supply;
 import closehand.plan.supply.SupplyMaker;
@@ -52,6 +53,7 @@ public final class Planning {
   private final Map<Integer, GameProfile> changed;
   private final Optional<ToDoubleFunction<Planned>> tieBreak;
   private final Set<String> lifted;
+  private final Map<Integer, Map<String, Measured>> measured;
 
   private Planning(
       Bank bank,
@@ -61,7 +63,8 @@ public final class Planning {
       Map<Integer, Advice> byGame,
       Map<Integer, GameProfile> changed,
       Optional<ToDoubleFunction<Planned>> tieBreak,
-      Set<String> lifted) {
+      Set<String> lifted,
+      Map<Integer, Map<String, Measured>> measured) {
     this.bank = bank;
     this.figures = figures;
     this.answers = answers;
@@ -70,17 +73,24 @@ public final class Planning {
     this.changed = Map.copyOf(changed);
     this.tieBreak = tieBreak;
     this.lifted = Set.copyOf(lifted);
+    this.measured = Map.copyOf(measured);
   }
 
   /** The same, where a clinician accepts that these parts of the body go above their red lines. */
   public Planning lifting(Set<String> parts) {
-    return new Planning(bank, figures, answers, together, byGame, changed, tieBreak, parts);
+    return new Planning(bank, figures, answers, together, byGame, changed, tieBreak, parts, measured);
+  }
+
+  /** The same with what was measured of single inputs: by slot, then by the id of the input. */
+  public Planning measured(Map<Integer, Map<String, Measured>> found) {
+    return new Planning(
+        bank, figures, answers, together, byGame, changed, tieBreak, lifted, found);
   }
 
   /** The same, with ties between plans of equal cost broken by what makes this smaller. */
   public Planning breakingTiesBy(ToDoubleFunction<Planned> smaller) {
     return new Planning(
-        bank, figures, answers, together, byGame, changed, Optional.of(smaller), lifted);
+        bank, figures, answers, together, byGame, changed, Optional.of(smaller), lifted, measured);
   }
 
   /**
@@ -104,7 +114,7 @@ public final class Planning {
             .map(
                 f ->
                     new Planning(
-                        bank, f, answers, together, byGame, changed, Optional.empty(), Set.of()));
+                        bank, f, answers, together, byGame, changed, Optional.empty(), Set.of(), Map.of()));
   }
 
   /** The slots, from 1, that hold a game with a profile. */
@@ -161,7 +171,8 @@ public final class Planning {
             approaches,
             advice(slot).findings(),
             leadingPoints(slot),
-            ask.mostParts()),
+            ask.mostParts())
+            .with(measured.getOrDefault(slot, Map.of())),
         lifted);
   }
 
@@ -255,6 +266,19 @@ public final class Planning {
 
   private Planned planned(Supply supply, Try best, PlanOutcome outcome, boolean all) {
     return new PlanWords(bank, figures, supply, best.demand, best.problem, outcome).planned(all);
+  }
+
+  /**
+   * A plan looked at again with what was measured of its inputs, starting from what it was.
+   *
+   * @param measured by the id of the input; takes the place of anything measured before
+   */
+  public Replanned again(Planned before, Map<String, Measured> measured, Budget budget) {
+    Supply bare = before.supply().with(Map.of());
+    PlanProblem problem =
+        ProblemMaker.of(figures, bare, before.demand()).with(before.problem().wishes());
+    return Replanned.of(
+        problem, before.outcome().plan(), measured, figures.prices().habitPoints(), budget);
   }
 
   /** What the game asks in this form. */
