@@ -55,7 +55,21 @@ public final class PracticeReader {
         signals(in),
         tries,
         in.optionalText("stopped").flatMap(StopReason::named),
-        in.flag("used", false));
+        taken(in));
+  }
+
+  private static Map<String, String> taken(ObjectReading in) {
+    Map<String, String> taken = new LinkedHashMap<>();
+    if (in.optional("taken").orElse(null) instanceof JsonValue.Obj all) {
+      for (JsonValue.Member member : all.members()) {
+        if (member.value() instanceof JsonValue.Str input) {
+          taken.put(member.name(), input.value());
+        } else {
+          ObjectReading.wrongType(member.value(), "the id of an input", in.problems());
+        }
+      }
+    }
+    return taken;
   }
 
   private static Map<String, Signal> signals(ObjectReading in) {

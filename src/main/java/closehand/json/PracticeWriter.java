@@ -26,13 +26,17 @@ public final class PracticeWriter {
     out.writeNumberField("game", record.game());
     out.writeNumberField("week", record.week());
     out.writeBooleanField("timed", record.timed());
-    out.writeBooleanField("used", record.used());
     if (record.stop().isPresent()) {
       out.writeStringField("stopped", record.stop().get().name().toLowerCase(Locale.ROOT));
     }
     out.writeObjectFieldStart("signals");
     for (var signal : record.signals().entrySet()) {
       out.writeStringField(signal.getKey(), signal.getValue().code());
+    }
+    out.writeEndObject();
+    out.writeObjectFieldStart("taken");
+    for (var change : record.taken().entrySet()) {
+      out.writeStringField(change.getKey(), change.getValue());
     }
     out.writeEndObject();
     out.writeArrayFieldStart("tries");

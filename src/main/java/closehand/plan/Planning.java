@@ -13,6 +13,7 @@ import closehand.plan.demand.GameFacts;
 import closehand.plan.demand.WantedAction;
 import closehand.plan.demand.WantedAction.Purpose;
 import closehand.plan.problem.Placements;
+import closehand.plan.problem.PlanCost;
 import closehand.plan.problem.PlanPricer;
 import closehand.plan.problem.PlanProblem;
 import closehand.plan.problem.Style;
@@ -53,7 +54,7 @@ public final class Planning {
   private final Map<Integer, GameProfile> changed;
   private final Optional<ToDoubleFunction<Planned>> tieBreak;
   private final Set<String> lifted;
-  private final Map<Integer, Map<String, Measured>> measured;
+  private final Map<Integer, Practised> practised;
 
   private Planning(
       Bank bank,
@@ -64,7 +65,7 @@ public final class Planning {
       Map<Integer, GameProfile> changed,
       Optional<ToDoubleFunction<Planned>> tieBreak,
       Set<String> lifted,
-      Map<Integer, Map<String, Measured>> measured) {
+      Map<Integer, Practised> practised) {
     this.bank = bank;
     this.figures = figures;
     this.answers = answers;
@@ -73,16 +74,16 @@ public final class Planning {
     this.changed = Map.copyOf(changed);
     this.tieBreak = tieBreak;
     this.lifted = Set.copyOf(lifted);
-    this.measured = Map.copyOf(measured);
+    this.practised = Map.copyOf(practised);
   }
 
   /** The same, where a clinician accepts that these parts of the body go above their red lines. */
   public Planning lifting(Set<String> parts) {
-    return new Planning(bank, figures, answers, together, byGame, changed, tieBreak, parts, measured);
+    return new Planning(bank, figures, answers, together, byGame, changed, tieBreak, parts, practised);
   }
 
-  /** The same with what was measured of single inputs: by slot, then by the id of the input. */
-  public Planning measured(Map<Integer, Map<String, Measured>> found) {
+  /** The same with what was practised of each game, by slot. */
+  public Planning practised(Map<Integer, Practised> found) {
     return new Planning(
         bank, figures, answers, together, byGame, changed, tieBreak, lifted, found);
   }
@@ -90,7 +91,7 @@ public final class Planning {
   /** The same, with ties between plans of equal cost broken by what makes this smaller. */
   public Planning breakingTiesBy(ToDoubleFunction<Planned> smaller) {
     return new Planning(
-        bank, figures, answers, together, byGame, changed, Optional.of(smaller), lifted, measured);
+        bank, figures, answers, together, byGame, changed, Optional.of(smaller), lifted, practised);
   }
 
   /**
@@ -172,7 +173,7 @@ public final class Planning {
             advice(slot).findings(),
             leadingPoints(slot),
             ask.mostParts())
-            .with(measured.getOrDefault(slot, Map.of())),
+            .with(practised(slot).measured()),
         lifted);
   }
 
@@ -225,7 +226,12 @@ public final class Planning {
     return plan(slot, ask, budget, List.of());
   }
 
-  private Planned plan(int slot, PlanAsk ask, Budget budget, List<Planned> before) {
+  private Practised practised(int slot) {
+    return practised.getOrDefault(slot, Practised.NOTHING);
+  }
+
+  private Planned plan(int slot, PlanAsk asked, Budget budget, List<Planned> before) {
+    PlanAsk ask = asked.also(practised(slot).taken());
     Supply supply = supply(slot, ask);
     List<Try> tries = new ArrayList<>();
     for (Form form : forms(slot, supply)) {
@@ -279,6 +285,17 @@ public final class Planning {
         ProblemMaker.of(figures, bare, before.demand()).with(before.problem().wishes());
     return Replanned.of(
         problem, before.outcome().plan(), measured, figures.prices().habitPoints(), budget);
+  }
+
+  /** A plan with the changes that were taken, as it stands; nothing is proved of it. */
+  public Planned with(Planned before, Replanned now) {
+    Supply supply = before.supply();
+    PlanCost cost = new PlanPricer(now.measured()).price(now.before()).cost();
+    PlanOutcome outcome =
+        new PlanOutcome(
+            now.before(), cost, cost.total(), 0, PlanOutcome.Status.OUT_OF_NODES, 0, List.of());
+    return new PlanWords(bank, figures, supply, before.demand(), now.measured(), outcome)
+        .planned(false);
   }
 
   /** What the game asks in this form. */

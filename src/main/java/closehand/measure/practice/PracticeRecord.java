@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param signals what each input sent, by its id
  * @param tries what came of each prompt
  * @param stop why it ended early, where it did
- * @param used whether the plan is to be made with it
+ * @param taken changes that the player took after it: an action's id and its new input's
  */
 public record PracticeRecord(
     String at,
@@ -25,7 +25,7 @@ public record PracticeRecord(
     Map<String, Signal> signals,
     List<Try> tries,
     Optional<StopReason> stop,
-    boolean used) {
+    Map<String, String> taken) {
   /** The most runs that are looked at together; older ones are of another time. */
   public static final int MOST_TOGETHER = 5;
 
@@ -33,6 +33,7 @@ public record PracticeRecord(
   public PracticeRecord {
     signals = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(signals));
     tries = List.copyOf(tries);
+    taken = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(taken));
   }
 
   /** The day, as an ISO date. */
@@ -40,12 +41,21 @@ public record PracticeRecord(
     return at.length() >= 10 ? at.substring(0, 10) : at;
   }
 
-  /** The same with another word on whether the plan is made with it. */
-  public PracticeRecord used(boolean now) {
-    return new PracticeRecord(at, game, week, timed, signals, tries, stop, now);
+  /** The same with changes that were taken after it. */
+  public PracticeRecord taking(Map<String, String> changes) {
+    Map<String, String> all = new LinkedHashMap<>(taken);
+    all.putAll(changes);
+    return new PracticeRecord(at, game, week, timed, signals, tries, stop, all);
   }
 
-  /** What the latest runs of a game tell together, whether or not plans use them. */
+  /** Every change taken in a game, a later one in place of an earlier. */
+  public static Map<String, String> taken(List<PracticeRecord> all, int game) {
+    Map<String, String> taken = new LinkedHashMap<>();
+    all.stream().filter(r -> r.game() == game).forEach(r -> taken.putAll(r.taken()));
+    return taken;
+  }
+
+  /** What the latest runs of a game tell together. */
   public static Findings findings(List<PracticeRecord> all, int game) {
     List<List<Try>> runs =
         all.stream().filter(r -> r.game() == game).map(PracticeRecord::tries).toList();

@@ -1,6 +1,7 @@
 package closehand.report.practice;
 
 import closehand.bank.Effectors;
+import closehand.measure.practice.ButtonCheck;
 import closehand.measure.practice.Sheet;
 import closehand.measure.practice.Signal;
 import closehand.plan.Planned;
@@ -26,6 +27,19 @@ public final class PracticeSheets {
       input(planned, placement).ifPresent(i -> inputs.putIfAbsent(i.id(), i));
     }
     return List.copyOf(inputs.values());
+  }
+
+  /** The same inputs for a button check. */
+  public static List<ButtonCheck.Wanted> wanted(Planned planned) {
+    return inputs(planned).stream()
+        .map(
+            i ->
+                new ButtonCheck.Wanted(
+                    i.id(),
+                    i.name(),
+                    Effectors.words(i.effector()),
+                    ExpectedSignals.of(i.usage())))
+        .toList();
   }
 
   /** The names of actions that are moved rather than pressed, which no prompt can time. */

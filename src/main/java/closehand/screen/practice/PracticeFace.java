@@ -89,7 +89,8 @@ public final class PracticeFace implements Showing {
       case PAGE_UP, LEFT -> spot = layout.pageUp(spot);
       case HOME -> spot = Spot.START;
       case ENTER -> enter(layout, millis);
-      case BACKSPACE, ESCAPE, INTERRUPT -> become(model.back(phase));
+      case BACKSPACE, ESCAPE -> become(model.back(phase));
+      case INTERRUPT -> become(model.interrupted(phase));
       default -> {
         // No other key means anything here.
       }
@@ -125,6 +126,8 @@ public final class PracticeFace implements Showing {
 
   @Override
   public Set<Report> reports() {
-    return Set.of(Report.POINTER, Report.FOCUS);
+    return PracticeModel.listens(phase)
+        ? Set.of(Report.POINTER, Report.FOCUS)
+        : Set.of(Report.FOCUS);
   }
 }

@@ -150,6 +150,13 @@ final class PracticeModel {
     };
   }
 
+  /** Ctrl-C on a page with a list: out, where nothing is lost by it. */
+  Phase interrupted(Phase phase) {
+    boolean atEase =
+        phase instanceof Phase.First || phase instanceof Phase.Checked || phase instanceof Phase.Told;
+    return atEase ? new Phase.Left() : back(phase);
+  }
+
   /** What Backspace does on a page with a list. */
   Phase back(Phase phase) {
     if (phase instanceof Phase.Running running) {
