@@ -69,9 +69,9 @@ record Page(Content content, List<Choice> choices) {
     Page menu() {
       return build(
           List.of(
+              new Content.Hint("Backspace", "stop: pain"),
               new Content.Hint("Space", "next"),
-              new Content.Hint("Enter", "take"),
-              new Content.Hint("Backspace", "pause, or stop: pain")));
+              new Content.Hint("Enter", "take")));
     }
 
     /** A page on which every key belongs to the player's inputs, but one. */

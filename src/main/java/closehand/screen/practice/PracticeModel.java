@@ -170,6 +170,8 @@ final class PracticeModel {
     if (phase instanceof Phase.CheckPaused paused) {
       return checked(paused.check());
     }
-    return phase;
+    return phase instanceof Phase.First || phase instanceof Phase.Checked
+        ? new Phase.Left()
+        : phase;
   }
 }

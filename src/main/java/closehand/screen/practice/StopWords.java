@@ -28,8 +28,9 @@ public final class StopWords {
     }
     if (reason.asksAgain()) {
       lines.add(
-          "Practice is not repeated today. Before anything else, the interview asks again how much"
-              + " it hurts, and the questions on chest and breathing.");
+          "Practice is not repeated today. Before anything else, answer again how much it hurts"
+              + " (question END-02) and the question on chest and breathing (SAF-03); with a spinal"
+              + " cord injury the one on how you feel right now, too (SAF-07).");
     }
     return lines;
   }

@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.Optional;
 
 /** An invented panel of twelve cells in three rows, with twelve actions on it. */
-final class SomeSheet {
-  static final String KEYS = "abcdefghijkl";
+public final class SomeSheet {
+  /** What the cells send. */
+  public static final String KEYS = "abcdefghijkl";
 
   private SomeSheet() {}
 
-  static Sheet twelve() {
+  /** Twelve cells, twelve actions. */
+  public static Sheet twelve() {
     List<Target> targets = new ArrayList<>();
     List<Job> jobs = new ArrayList<>();
     for (int i = 0; i < KEYS.length(); i++) {
@@ -31,7 +33,7 @@ final class SomeSheet {
   }
 
   /** The same with a second meaning on the first cell. */
-  static Sheet layered() {
+  public static Sheet layered() {
     Sheet plain = twelve();
     List<Job> jobs = new ArrayList<>(plain.jobs());
     jobs.add(new Job("far", "Far away", "in0", 2, 0, Optional.of("the foot switch")));
