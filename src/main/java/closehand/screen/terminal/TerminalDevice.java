@@ -91,8 +91,7 @@ final class TerminalDevice extends ANSITerminal {
     told = Set.copyOf(wanted);
   }
 
-  private void change(
-      Set<Showing.Report> wanted, Showing.Report report, String begin, String end)
+  private void change(Set<Showing.Report> wanted, Showing.Report report, String begin, String end)
       throws IOException {
     if (wanted.contains(report) != told.contains(report)) {
       write(wanted.contains(report) ? begin : end);
