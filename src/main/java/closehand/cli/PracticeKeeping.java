@@ -1,6 +1,7 @@
 package closehand.cli;
 
 import closehand.bank.Bank;
+import closehand.json.CaseDocument;
 import closehand.measure.practice.PracticeRecord;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -8,6 +9,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Keeps practice runs in their case. Says nothing itself: a full screen may be in sight. */
 final class PracticeKeeping {
@@ -56,20 +58,28 @@ final class PracticeKeeping {
    * @return what went wrong, as sentences
    */
   List<String> keep(PracticeRecord record, Optional<String> plan) throws IOException {
+    String version = bank.questionnaire().version();
+    return change(
+        d ->
+            plan.map(p -> d.practised(record).planned(at, version, p))
+                .orElseGet(() -> d.practised(record)));
+  }
+
+  /**
+   * Keeps something else that was tried.
+   *
+   * @param trial one JSON object
+   */
+  List<String> keep(String trial) throws IOException {
+    return change(d -> d.tried(trial));
+  }
+
+  private List<String> change(UnaryOperator<CaseDocument> change) throws IOException {
     if (inCase.isEmpty()) {
       return List.of("This is no case kept here, so nothing of it is kept.");
     }
     said.reset();
-    String version = bank.questionnaire().version();
-    int code =
-        inCase
-            .get()
-            .change(
-                bank,
-                d ->
-                    plan.map(p -> d.practised(record).planned(at, version, p))
-                        .orElseGet(() -> d.practised(record)),
-                "Practice");
+    int code = inCase.get().change(bank, change, "Practice");
     return code == ExitCode.DONE
         ? List.of()
         : List.of(said.toString(StandardCharsets.UTF_8).strip());

@@ -1,8 +1,11 @@
 package closehand.cli;
 
 import closehand.bank.Problem;
+import closehand.json.PointingWriter;
 import closehand.json.PressLogReader;
 import closehand.measure.practice.LoggedPresses;
+import closehand.measure.practice.PointingFindings;
+import closehand.measure.practice.PointingTask;
 import closehand.measure.practice.PracticeRecord;
 import closehand.measure.practice.Prompts;
 import closehand.measure.practice.Sheet;
@@ -17,6 +20,8 @@ import closehand.report.practice.Beforehand;
 import closehand.report.practice.PracticeSheets;
 import closehand.screen.Settings;
 import closehand.screen.frame.Guards;
+import closehand.screen.frame.Showing;
+import closehand.screen.practice.PointingFace;
 import closehand.screen.practice.PracticeFace;
 import closehand.screen.terminal.FaceChoice;
 import closehand.screen.terminal.FullScreen;
@@ -51,9 +56,14 @@ final class PractiseCommand {
       OptionalInt game,
       Optional<Path> log,
       boolean prompts,
+      List<String> ways,
       OptionalInt week,
       OptionalLong seed,
-      boolean line) {}
+      boolean line) {
+    Wanted {
+      ways = List.copyOf(ways);
+    }
+  }
 
   PractiseCommand(
       Surroundings surroundings, BankOption bank, AnswersOption source, Wanted wanted) {
@@ -66,6 +76,7 @@ final class PractiseCommand {
   /** Everything one sitting works with. */
   private record Ready(
       CaseLoading loading,
+      PracticeKeeping keeping,
       Planned planned,
       List<PracticeRecord> earlier,
       PracticeLoop loop,
@@ -122,6 +133,7 @@ final class PractiseCommand {
             Beforehand.tired(input.answers()));
     return new Ready(
         loading,
+        keeping,
         planned,
         earlier,
         new PracticeLoop(planning, planned, earlier, keeping, seed),
@@ -159,8 +171,31 @@ final class PractiseCommand {
     return screen(ready);
   }
 
-  private int screen(Ready ready) throws IOException {
+  private Showing shown(Ready ready) {
     Settings settings = SettingsFile.in(surroundings).read();
+    Guards guards = new Guards(settings.holdMillis(), settings.bounceMillis());
+    if (!wanted.ways().isEmpty()) {
+      return new PointingFace(wanted.ways(), t -> pointed(ready, t), glyphs(), guards);
+    }
+    CasePractice desk =
+        new CasePractice(ready.planned(), ready.earlier(), ready.loop(), ready.sitting());
+    return new PracticeFace(desk, glyphs(), guards);
+  }
+
+  private static List<String> pointed(Ready ready, PointingTask task) {
+    PointingFindings found = PointingFindings.of(task);
+    List<String> lines = new ArrayList<>();
+    try {
+      String at = ready.sitting().at();
+      lines.addAll(ready.keeping().keep(PointingWriter.write(at, task, found)));
+    } catch (IOException e) {
+      lines.add("What was measured could not be kept.");
+    }
+    lines.addAll(found.words());
+    return lines;
+  }
+
+  private int screen(Ready ready) throws IOException {
     Optional<Theme> theme =
         Theme.chosen(Optional.empty(), /* noColour= */ false, surroundings.environment());
     Optional<FullScreen> screen =
@@ -172,10 +207,7 @@ final class PractiseCommand {
     if (screen.isEmpty()) {
       return lines(ready, FaceChoice.noSetUp().why());
     }
-    CasePractice desk =
-        new CasePractice(ready.planned(), ready.earlier(), ready.loop(), ready.sitting());
-    Guards guards = new Guards(settings.holdMillis(), settings.bounceMillis());
-    screen.get().show(new PracticeFace(desk, glyphs(), guards));
+    screen.get().show(shown(ready));
     return ExitCode.DONE;
   }
 
@@ -189,6 +221,11 @@ final class PractiseCommand {
       return ExitCode.USAGE;
     }
     console.say(why);
+    if (!wanted.ways().isEmpty()) {
+      console.say("Pointing needs the full screen: lines have no places to point at.");
+      surroundings.output().flush();
+      return ExitCode.USAGE;
+    }
     CasePractice desk =
         new CasePractice(ready.planned(), ready.earlier(), ready.loop(), ready.sitting());
     new LinePractice(console, desk, ready.loop(), ready.planned(), ready.sitting()).run();

@@ -2,6 +2,8 @@ package closehand.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
@@ -41,6 +43,15 @@ final class PractiseOptions extends Subcommand {
   private boolean prompts;
 
   @Option(
+      names = "--pointing",
+      paramLabel = "WAY[,WAY]",
+      split = ",",
+      description =
+          "Point to and fro with one or two things that move the pointer, such as mouse,trackball;"
+              + " one may be the arrow keys.")
+  private List<String> ways = new ArrayList<>();
+
+  @Option(
       names = "--week",
       paramLabel = "N",
       description = "Weeks with this plan, from 1; second meanings come from the third on.")
@@ -61,6 +72,10 @@ final class PractiseOptions extends Subcommand {
       surroundings.error().println("--week is a number from 1 to " + MOST_WEEKS + ".");
       return ExitCode.USAGE;
     }
+    if (ways.size() > 2) {
+      surroundings.error().println("--pointing takes one or two names.");
+      return ExitCode.USAGE;
+    }
     return new PractiseCommand(
             surroundings,
             bank,
@@ -69,6 +84,7 @@ final class PractiseOptions extends Subcommand {
                 game == null ? OptionalInt.empty() : OptionalInt.of(game),
                 Optional.ofNullable(log),
                 prompts,
+                ways.stream().map(String::strip).filter(w -> !w.isEmpty()).toList(),
                 week == null ? OptionalInt.empty() : OptionalInt.of(week),
                 seed == null ? OptionalLong.empty() : OptionalLong.of(seed),
                 line))

@@ -91,17 +91,26 @@ public record CaseDocument(
 
   /** The same case with this practice run; one of the same moment and game gives way to it. */
   public CaseDocument practised(PracticeRecord record) {
-    byte[] bytes = PracticeWriter.write(record).getBytes(StandardCharsets.UTF_8);
-    JsonValue read =
-        JsonReader.read("practice", bytes, new ArrayList<>())
-            .orElseThrow(() -> new IllegalArgumentException("no JSON"));
     List<JsonValue.Obj> next = new ArrayList<>(trials);
     next.removeIf(
         t ->
             PracticeReader.read(List.of(t), new ArrayList<>()).stream()
                 .anyMatch(r -> r.at().equals(record.at()) && r.game() == record.game()));
+    return new CaseDocument(saved, this.record, plans, next).tried(PracticeWriter.write(record));
+  }
+
+  /**
+   * The same case with one more thing that was tried.
+   *
+   * @param trial one JSON object
+   */
+  public CaseDocument tried(String trial) {
+    JsonValue read =
+        JsonReader.read("trial", trial.getBytes(StandardCharsets.UTF_8), new ArrayList<>())
+            .orElseThrow(() -> new IllegalArgumentException("no JSON"));
+    List<JsonValue.Obj> next = new ArrayList<>(trials);
     next.add((JsonValue.Obj) read);
-    return new CaseDocument(saved, this.record, plans, next);
+    return new CaseDocument(saved, record, plans, next);
   }
 
   /** The same case with the interview as it stands now. */

@@ -12,7 +12,7 @@ import java.util.Optional;
 /** The pages of practice, one for each phase. */
 final class PracticePages {
   private static final String PRACTICE = "Practice";
-  private static final String STOP_LINE = "Stop: pain, or anything else that is wrong";
+  static final String STOP_LINE = "Stop: pain, or anything else that is wrong";
 
   private PracticePages() {}
 
@@ -33,7 +33,7 @@ final class PracticePages {
       return running(running.run());
     }
     if (phase instanceof Phase.Stopping stopping) {
-      return stopping.body() ? body() : stopping();
+      return stop(stopping.body());
     }
     if (phase instanceof Phase.Told told) {
       return told(told);
@@ -89,7 +89,7 @@ final class PracticePages {
 
   private static Page running(PracticeRun run) {
     return switch (run.stage()) {
-      case ASKING -> pain(run);
+      case ASKING -> pain(run.body().painBefore().isEmpty(), run.said());
       case READY, RESTING, PAUSED -> ready(run);
       case BETWEEN -> between(run);
       case PROMPT -> prompt(run);
@@ -101,14 +101,13 @@ final class PracticePages {
     return "Round " + (run.at().round() + 1) + " of " + run.rounds().size();
   }
 
-  private static Page pain(PracticeRun run) {
-    boolean before = run.body().painBefore().isEmpty();
+  static Page pain(boolean before, String said) {
     Page.Builder page = new Page.Builder(before ? "Before the first round" : "After the round");
     page.strong("How much does it hurt now? 0 is not at all, 10 the worst.").gap();
     for (int pain = 0; pain < 9; pain++) {
       page.offer(pain, pain == 0 ? "Not at all" : Integer.toString(pain), Doing.PAIN);
     }
-    return page.offer(9, "9 or 10, or it is sharp", Doing.PAIN).status(run.said()).menu();
+    return page.offer(9, "9 or 10, or it is sharp", Doing.PAIN).status(said).menu();
   }
 
   private static Page ready(PracticeRun run) {
@@ -148,6 +147,11 @@ final class PracticePages {
       page.strong((i > 0 ? "then: " : "") + held + job.name());
     }
     return page.keysBelongToInputs();
+  }
+
+  /** What it is; with {@code body} the signs of the body in a list of their own. */
+  static Page stop(boolean body) {
+    return body ? body() : stopping();
   }
 
   private static Page stopping() {
