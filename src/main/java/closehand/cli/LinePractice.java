@@ -1,5 +1,6 @@
 package closehand.cli;
 
+import closehand.interview.WellKnown;
 import closehand.line.Console;
 import closehand.measure.practice.ButtonCheck;
 import closehand.measure.practice.CheckWords;
@@ -25,9 +26,6 @@ import java.util.OptionalLong;
  * came is honest, how long it took is not, so nothing is timed.
  */
 final class LinePractice {
-  private static final int STRONG_PAIN = 7;
-  private static final int PAIN_RISE = 2;
-
   private final Console console;
   private final CasePractice desk;
   private final PracticeLoop loop;
@@ -147,7 +145,7 @@ final class LinePractice {
       if (!over()) {
         kept.addAll(going);
         int now = pain();
-        if (now >= STRONG_PAIN || now - before >= PAIN_RISE) {
+        if (now >= WellKnown.PAIN_THAT_STOPS || now - before >= WellKnown.PAIN_RISE_THAT_STOPS) {
           stop = Optional.of(StopReason.PAIN);
         } else if (round + 1 < rounds.size()) {
           console.say("Rest now: half a minute at least. Enter goes on.");
@@ -164,7 +162,7 @@ final class LinePractice {
       Optional<String> line = line();
       if (line.isPresent() && line.get().strip().matches("[0-9]|10")) {
         int pain = Integer.parseInt(line.get().strip());
-        if (pain >= STRONG_PAIN) {
+        if (pain >= WellKnown.PAIN_THAT_STOPS) {
           stop = Optional.of(StopReason.PAIN);
         }
         return pain;

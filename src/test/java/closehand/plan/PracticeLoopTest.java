@@ -115,7 +115,6 @@ class PracticeLoopTest {
         worse.add("seed " + seed + ": " + before + " to " + after + ", noise " + noise);
       }
     }
-    System.out.println("CHANGED " + changed + " BETTER " + better + " of " + PLAYERS);
     assertEquals(List.of(), worse);
     assertTrue(changed > PLAYERS / 20, "practice changed " + changed);
     assertTrue(better >= 0.9 * changed, better + " of " + changed);

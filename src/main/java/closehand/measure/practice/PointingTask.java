@@ -1,5 +1,6 @@
 package closehand.measure.practice;
 
+import closehand.interview.WellKnown;
 import closehand.measure.statistics.Selection;
 import java.util.ArrayList;
 import java.util.List;
@@ -52,8 +53,6 @@ public record PointingTask(
   private static final List<Integer> TWO_WAYS = List.of(0, 1, 1, 0);
   private static final long DOUBLE_MILLIS = 150;
   private static final int MOST_LOST = 3;
-  private static final int STRONG_PAIN = 7;
-  private static final int PAIN_RISE = 2;
   private static final double SECOND = 1_000;
 
   /** Copies the lists; neither one nor two ways is a caller's bug. */
@@ -188,8 +187,8 @@ public record PointingTask(
     if (stage != Stage.ASKING) {
       return this;
     }
-    boolean rose = painBefore.isPresent() && pain - painBefore.getAsInt() >= PAIN_RISE;
-    if (pain >= STRONG_PAIN || rose) {
+    boolean rose = painBefore.isPresent() && pain - painBefore.getAsInt() >= WellKnown.PAIN_RISE_THAT_STOPS;
+    if (pain >= WellKnown.PAIN_THAT_STOPS || rose) {
       return stopped(StopReason.PAIN);
     }
     Stage next = block >= order().size() ? Stage.DONE : Stage.READY;

@@ -1,5 +1,6 @@
 package closehand.measure.practice;
 
+import closehand.interview.WellKnown;
 import closehand.measure.practice.PracticeRun.At;
 import closehand.measure.practice.PracticeRun.Body;
 import closehand.measure.practice.PracticeRun.Moments;
@@ -37,8 +38,6 @@ final class Practising {
   private static final long MOST_WORK_MILLIS = 12 * 60_000;
   private static final int MOST_LOST = 3;
   private static final int MOST_AGAIN = 10;
-  private static final int STRONG_PAIN = 7;
-  private static final int PAIN_RISE = 2;
   private static final long SECOND = 1_000;
 
   private Practising() {}
@@ -290,7 +289,7 @@ final class Practising {
     }
     Body b = run.body();
     boolean first = b.painBefore().isEmpty();
-    if (told.pain() >= STRONG_PAIN || (!first && told.pain() - b.painBefore().getAsInt() >= PAIN_RISE)) {
+    if (told.pain() >= WellKnown.PAIN_THAT_STOPS || (!first && told.pain() - b.painBefore().getAsInt() >= WellKnown.PAIN_RISE_THAT_STOPS)) {
       return run.stopped(StopReason.PAIN);
     }
     if (first) {

@@ -125,7 +125,7 @@ public final class Reckoning {
     return new Findings.OfInput(
         input,
         tries.size(),
-        points.containsKey(input) ? points.get(input).size() : 0,
+        points.getOrDefault(input, Points.NONE).size(),
         misses,
         (int) tries.stream().filter(Try::beside).count(),
         new About(usual * (times - 1), usual * times * at.error()),
@@ -154,6 +154,8 @@ public final class Reckoning {
 
   /** Rounds and logarithms of times of one input. */
   private record Points(List<Double> rounds, List<Double> logs, double middle, double mean) {
+    static final Points NONE = new Points(List.of(), List.of(), 0, 0);
+
     static Points of(List<Try> tries, double late) {
       List<Double> rounds = new ArrayList<>();
       List<Double> logs = new ArrayList<>();
