@@ -66,6 +66,7 @@ public record LoggedPresses(List<Entry> entries) {
     private Optional<Entry.Prompt> asked = Optional.empty();
     private Optional<String> last = Optional.empty();
     private long lastAt = Long.MIN_VALUE / 2;
+    private int repeats;
     private boolean lost;
     private int round;
     private boolean any;
@@ -110,7 +111,8 @@ public record LoggedPresses(List<Entry> entries) {
           press.input().isPresent()
               && last.equals(press.input())
               && press.millis() - lastAt < Practising.SAME_KEY_MILLIS;
-      boolean bounced = again && press.millis() - lastAt < Practising.BOUNCE_MILLIS;
+      repeats = again ? repeats + 1 : 0;
+      boolean bounced = repeats == 1 && press.millis() - lastAt < Practising.BOUNCE_MILLIS;
       last = press.input();
       lastAt = press.millis();
       if (again) {
@@ -130,7 +132,8 @@ public record LoggedPresses(List<Entry> entries) {
     private void mark(boolean bounced) {
       if (!going.isEmpty()) {
         Try one = going.get(going.size() - 1);
-        going.set(going.size() - 1, one.with(new Try.Marks(!bounced, bounced, false)));
+        Try.Marks more = new Try.Marks(!bounced, bounced, false);
+        going.set(going.size() - 1, one.with(one.marks().and(more)));
       }
     }
 

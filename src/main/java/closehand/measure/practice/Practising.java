@@ -168,14 +168,7 @@ final class Practising {
     }
     List<Try> going = new ArrayList<>(run.going());
     Try last = going.get(going.size() - 1);
-    Try.Marks m = last.marks();
-    going.set(
-        going.size() - 1,
-        last.with(
-            new Try.Marks(
-                m.held() || more.held(),
-                (m.bounced() || more.bounced()) && !more.held(),
-                m.along() || more.along())));
+    going.set(going.size() - 1, last.with(last.marks().and(more)));
     return run.tries(run.counted(), going);
   }
 

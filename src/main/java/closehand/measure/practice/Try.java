@@ -35,6 +35,12 @@ public record Try(
   public record Marks(boolean held, boolean bounced, boolean along) {
     /** Nothing. */
     public static final Marks NONE = new Marks(false, false, false);
+
+    /** Both together; what turns out to be held did not bounce. */
+    Marks and(Marks more) {
+      return new Marks(
+          held || more.held, (bounced || more.bounced) && !held && !more.held, along || more.along);
+    }
   }
 
   /** The same with its time stretched. */
