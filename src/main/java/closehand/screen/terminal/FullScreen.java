@@ -1,6 +1,7 @@
 package closehand.screen.terminal;
 
 import closehand.screen.frame.Key;
+import closehand.screen.frame.ScreenSize;
 import closehand.screen.frame.Showing;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import java.io.BufferedOutputStream;
@@ -8,6 +9,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
@@ -23,6 +25,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FullScreen {
   private static final int FRAME_BYTES = 1 << 15;
+
+  /** Longer than any guard. */
+  private static final int AGES_MILLIS = 100_000;
 
   private final TakenTerminal terminal;
   private final KeyDecoder decoder = new KeyDecoder();
@@ -59,6 +64,38 @@ public final class FullScreen {
             });
   }
 
+  /**
+   * Goes through what a sitting does without a terminal and shows nothing, so that Java learns the
+   * classes it takes.
+   *
+   * @param typed the characters that are typed
+   */
+  public static void rehearse(Showing showing, String typed, Charset charset, Theme theme)
+      throws IOException {
+    TerminalSettings.rehearse();
+    TerminalDevice device =
+        new TerminalDevice(
+            new BufferedOutputStream(OutputStream.nullOutputStream(), FRAME_BYTES),
+            charset,
+            ScreenSize.USUAL);
+    TerminalScreen screen = new TerminalScreen(device);
+    screen.startScreen();
+    Stage stage = new Stage(showing, screen, theme);
+    stage.paint();
+    Characters characters = new Characters(charset);
+    KeyDecoder decoder = new KeyDecoder();
+    long millis = 0;
+    for (char one : typed.toCharArray()) {
+      millis += AGES_MILLIS;
+      stage.take(decoder.feed(characters.of(new byte[] {(byte) one})), millis);
+      if (stage.busy()) {
+        stage.work(() -> false);
+      }
+      stage.paint();
+    }
+    device.exitPrivateMode();
+  }
+
   /** Shows this until it is over, then gives the terminal back. */
   public void show(Showing showing) throws IOException {
     try {
@@ -93,10 +130,32 @@ public final class FullScreen {
       } else {
         stage.passed(KeyReader.millis());
       }
+      while (stage.busy()) {
+        terminal.paint(stage);
+        stage.work(this::ignored);
+      }
       if (arrivals.isEmpty() && !stage.over()) {
         terminal.paint(stage);
       }
     }
+  }
+
+  /**
+   * Takes no notice of keys that came while something took its time. They are decoded all the same,
+   * so that no half of a sequence is left over.
+   */
+  private boolean ignored() {
+    List<Arrival> waiting = new ArrayList<>();
+    arrivals.drainTo(waiting);
+    boolean keys = false;
+    for (Arrival arrival : waiting) {
+      if (arrival instanceof Arrival.Bytes typed) {
+        keys |= !decoder.feed(characters.of(typed.bytes())).isEmpty();
+      } else {
+        arrivals.add(arrival);
+      }
+    }
+    return keys;
   }
 
   /** What arrives next; nothing where the rest of a sequence stays out or something is due. */
