@@ -31,8 +31,7 @@ final class CasePractice implements PracticeDesk {
    */
   record Sitting(String at, int week, long seed, boolean tired) {}
 
-  CasePractice(
-      Planned planned, List<PracticeRecord> earlier, PracticeLoop loop, Sitting sitting) {
+  CasePractice(Planned planned, List<PracticeRecord> earlier, PracticeLoop loop, Sitting sitting) {
     this.planned = planned;
     this.earlier = List.copyOf(earlier);
     this.loop = loop;

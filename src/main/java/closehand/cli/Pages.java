@@ -87,8 +87,7 @@ final class Pages {
             slot,
             new Practised(
                 Measures.of(
-                    PracticeRecord.findings(runs, slot - 1),
-                    planning.supply(slot, PlanAsk.USUAL)),
+                    PracticeRecord.findings(runs, slot - 1), planning.supply(slot, PlanAsk.USUAL)),
                 wishes));
       }
     }

@@ -77,8 +77,7 @@ final class PlanKeeping {
     }
   }
 
-  private int add(Bank bank, UnaryOperator<CaseDocument> change, String what)
-      throws IOException {
+  private int add(Bank bank, UnaryOperator<CaseDocument> change, String what) throws IOException {
     if (!(cases.open(name, bank, passphrases) instanceof CaseStore.Opened.Case opened)) {
       return refused(what + " is not kept: the case could not be opened again.");
     }
@@ -87,9 +86,7 @@ final class PlanKeeping {
       return refused(
           "The case was made with another version of the questions. Open it with closehand interview first.");
     }
-    cases
-        .store()
-        .save(change.apply(file.document()), bank.questionnaire(), file.key());
+    cases.store().save(change.apply(file.document()), bank.questionnaire(), file.key());
     surroundings.error().println(what + " is kept in the case " + name + ".");
     return ExitCode.DONE;
   }

@@ -27,8 +27,7 @@ final class PracticeKeeping {
   }
 
   /** For a saved case named by its name; what came of answers elsewhere is not kept. */
-  static PracticeKeeping of(
-      Surroundings surroundings, AnswersOption source, CaseLoading loading) {
+  static PracticeKeeping of(Surroundings surroundings, AnswersOption source, CaseLoading loading) {
     ByteArrayOutputStream said = new ByteArrayOutputStream();
     Surroundings quiet =
         new Surroundings(

@@ -54,8 +54,7 @@ final class PracticeLoop {
     if (!findings.inputs().isEmpty()) {
       replanned =
           Optional.of(
-              planning.again(
-                  planned, Measures.of(findings, planned.supply()), PlanCommand.QUICK));
+              planning.again(planned, Measures.of(findings, planned.supply()), PlanCommand.QUICK));
     }
     return keeping.keep(now, Optional.empty());
   }
@@ -122,8 +121,7 @@ final class PracticeLoop {
     }
     PracticeRecord taken = record.orElseThrow().taking(moved);
     record = Optional.of(taken);
-    String plan =
-        PlanWriter.write(List.of(planning.with(planned, now).plan()), List.of());
+    String plan = PlanWriter.write(List.of(planning.with(planned, now).plan()), List.of());
     return keeping.keep(taken, Optional.of(plan));
   }
 

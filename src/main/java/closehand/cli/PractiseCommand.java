@@ -65,8 +65,7 @@ final class PractiseCommand {
     }
   }
 
-  PractiseCommand(
-      Surroundings surroundings, BankOption bank, AnswersOption source, Wanted wanted) {
+  PractiseCommand(Surroundings surroundings, BankOption bank, AnswersOption source, Wanted wanted) {
     this.surroundings = surroundings;
     this.bank = bank;
     this.source = source;
@@ -90,8 +89,7 @@ final class PractiseCommand {
     }
     Case one = found.get();
     PageInput input = loading.pages().input(one, surroundings.today());
-    List<PracticeRecord> earlier =
-        one.document().map(d -> d.practised()).orElse(List.of());
+    List<PracticeRecord> earlier = one.document().map(d -> d.practised()).orElse(List.of());
     List<String> missing = Beforehand.missing(input, earlier);
     Optional<Planning> planning = Pages.planning(input, one);
     if (planning.isEmpty() || !missing.isEmpty()) {
@@ -145,7 +143,10 @@ final class PractiseCommand {
     return earlier.stream()
         .filter(r -> r.game() == game)
         .findFirst()
-        .map(r -> ChronoUnit.DAYS.between(LocalDate.parse(r.day()), LocalDate.now(surroundings.clock())))
+        .map(
+            r ->
+                ChronoUnit.DAYS.between(
+                    LocalDate.parse(r.day()), LocalDate.now(surroundings.clock())))
         .map(days -> (int) Math.max(0, days / DAYS_A_WEEK) + 1)
         .orElse(1);
   }
@@ -271,8 +272,7 @@ final class PractiseCommand {
             : Files.readAllBytes(file);
     List<Problem> problems = new ArrayList<>();
     Sheet sheet = sheet(ready.planned());
-    Optional<LoggedPresses> log =
-        PressLogReader.read(file.toString(), bytes, sheet, problems);
+    Optional<LoggedPresses> log = PressLogReader.read(file.toString(), bytes, sheet, problems);
     Commands.report(problems, surroundings);
     if (log.isEmpty()) {
       return ExitCode.BAD_DATA;

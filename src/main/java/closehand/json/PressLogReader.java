@@ -112,7 +112,10 @@ public final class PressLogReader {
     String word = words.length > 1 ? words[1] : "";
     String rest = words.length > 2 ? words[2].strip() : "";
     int column = word.isEmpty() ? line.length() + 1 : line.indexOf(word, words[0].length()) + 1;
-    int restColumn = rest.isEmpty() ? line.stripTrailing().length() + 1 : line.indexOf(rest, column + word.length() - 1) + 1;
+    int restColumn =
+        rest.isEmpty()
+            ? line.stripTrailing().length() + 1
+            : line.indexOf(rest, column + word.length() - 1) + 1;
     switch (word) {
       case "round" -> entries.add(new Entry.Round(millis));
       case "lost" -> entries.add(new Entry.Lost(millis));

@@ -79,13 +79,13 @@ public final class Planning {
 
   /** The same, where a clinician accepts that these parts of the body go above their red lines. */
   public Planning lifting(Set<String> parts) {
-    return new Planning(bank, figures, answers, together, byGame, changed, tieBreak, parts, practised);
+    return new Planning(
+        bank, figures, answers, together, byGame, changed, tieBreak, parts, practised);
   }
 
   /** The same with what was practised of each game, by slot. */
   public Planning practised(Map<Integer, Practised> found) {
-    return new Planning(
-        bank, figures, answers, together, byGame, changed, tieBreak, lifted, found);
+    return new Planning(bank, figures, answers, together, byGame, changed, tieBreak, lifted, found);
   }
 
   /** The same, with ties between plans of equal cost broken by what makes this smaller. */
@@ -115,7 +115,15 @@ public final class Planning {
             .map(
                 f ->
                     new Planning(
-                        bank, f, answers, together, byGame, changed, Optional.empty(), Set.of(), Map.of()));
+                        bank,
+                        f,
+                        answers,
+                        together,
+                        byGame,
+                        changed,
+                        Optional.empty(),
+                        Set.of(),
+                        Map.of()));
   }
 
   /** The slots, from 1, that hold a game with a profile. */
@@ -167,12 +175,12 @@ public final class Planning {
     }
     return RedLines.lifted(
         SupplyMaker.of(
-            figures,
-            new KnownFacts(bank.questionnaire(), answers),
-            approaches,
-            advice(slot).findings(),
-            leadingPoints(slot),
-            ask.mostParts())
+                figures,
+                new KnownFacts(bank.questionnaire(), answers),
+                approaches,
+                advice(slot).findings(),
+                leadingPoints(slot),
+                ask.mostParts())
             .with(practised(slot).measured()),
         lifted);
   }

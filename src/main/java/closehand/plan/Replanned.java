@@ -51,8 +51,7 @@ public record Replanned(
         now.with(new Wishes(wishes.pins(), wishes.bans(), wishes.mustPlace(), habits));
     PlanOutcome outcome = ControlPlanSolver.solve(staying, budget, Optional.of(before));
     Placements after = outcome.plan().list().isEmpty() ? before : outcome.plan();
-    return new Replanned(
-        before, bare, now, outcome, SingleChanges.between(now, before, after));
+    return new Replanned(before, bare, now, outcome, SingleChanges.between(now, before, after));
   }
 
   /** The same after one of the changes was taken: the others are looked at from there. */

@@ -65,8 +65,7 @@ class PractiseCommandTest {
   }
 
   private String keptCase() throws IOException {
-    Bank bank =
-        BankReader.read(new EmbeddedBank(), BankReader.Extent.FOR_USE).bank().orElseThrow();
+    Bank bank = BankReader.read(new EmbeddedBank(), BankReader.Extent.FOR_USE).bank().orElseThrow();
     Answers answers =
         AnswersSource.match(bank, AnswersSource.read(HERON.toString(), System.in))
             .answers()
@@ -80,19 +79,14 @@ class PractiseCommandTest {
             Optional.empty());
     SavedCase saved =
         SavedCase.of(
-            "quiet-heron",
-            SavedCase.BankStamp.of(bank.questionnaire(), "0"),
-            interview,
-            AT,
-            AT);
+            "quiet-heron", SavedCase.BankStamp.of(bank.questionnaire(), "0"), interview, AT, AT);
     CaseStore store = new CaseStore(cases(), new LocalDisk());
     store.save(CaseDocument.of(saved), bank.questionnaire(), Optional.empty());
     return "quiet-heron";
   }
 
   private List<PracticeRecord> practised() throws IOException {
-    Bank bank =
-        BankReader.read(new EmbeddedBank(), BankReader.Extent.FOR_USE).bank().orElseThrow();
+    Bank bank = BankReader.read(new EmbeddedBank(), BankReader.Extent.FOR_USE).bank().orElseThrow();
     CaseStore.Opened opened =
         new CaseStore(cases(), new LocalDisk())
             .open("quiet-heron", bank.questionnaire(), attempt -> Optional.empty());
@@ -102,8 +96,7 @@ class PractiseCommandTest {
   @Test
   void aLogTellsWhatWasMissedAndSaysThatNothingIsKept() throws IOException {
     Path log = log("MOUSE_SIDE_R/B3", "MOUSE_SIDE_R/B2");
-    World world =
-        World.run("", "practise", "--answers", HERON.toString(), "--log", log.toString());
+    World world = World.run("", "practise", "--answers", HERON.toString(), "--log", log.toString());
     assertEquals(ExitCode.DONE, world.code());
     String text = world.output().replaceAll("\\s+", " ");
     assertTrue(text.contains("nothing of it is kept"), text);
@@ -184,8 +177,7 @@ class PractiseCommandTest {
   void badLinesOfALogAreToldWithTheirPlaces() throws IOException {
     Path log = folder.resolve("bad.log");
     Files.writeString(log, "0 round\n500 prompt RTS80\nsoon press B3\n400 press B3\n600 jump\n");
-    World world =
-        World.run("", "practise", "--answers", HERON.toString(), "--log", log.toString());
+    World world = World.run("", "practise", "--answers", HERON.toString(), "--log", log.toString());
     assertEquals(ExitCode.BAD_DATA, world.code());
     assertTrue(world.error().contains("bad.log:2:12 [unknown-action]"), world.error());
     assertTrue(world.error().contains("bad.log:3:1 [no-time]"), world.error());
@@ -223,8 +215,7 @@ class PractiseCommandTest {
     }
     typed.append("3\n\nstop\n");
     World world =
-        World.typed(
-            typed.toString(), "practise", name, "--home", cases().toString(), "--line");
+        World.typed(typed.toString(), "practise", name, "--home", cases().toString(), "--line");
     assertEquals(ExitCode.DONE, world.code());
     assertTrue(world.output().contains("nothing is timed"), world.output());
     assertTrue(world.output().contains("STOPPED. I want to stop"), world.output());

@@ -32,14 +32,10 @@ class MeasuredInputsTest {
       for (var action : bare.play().actions()) {
         List<Placement> before =
             new PlacementRules(bare)
-                .possible(action.id()).stream()
-                    .filter(p -> p.slot().layer().isEmpty())
-                    .toList();
+                .possible(action.id()).stream().filter(p -> p.slot().layer().isEmpty()).toList();
         List<Placement> after =
             new PlacementRules(now)
-                .possible(action.id()).stream()
-                    .filter(p -> p.slot().layer().isEmpty())
-                    .toList();
+                .possible(action.id()).stream().filter(p -> p.slot().layer().isEmpty()).toList();
         assertEquals(before, after, action.id() + " at " + more);
       }
     }
@@ -57,8 +53,7 @@ class MeasuredInputsTest {
     long before = new PlacementRules(planned.problem()).cost(some).total();
     for (Measured worse :
         List.of(new Measured(0, 300, 1), new Measured(0, 0, 1.4), new Measured(80, 100, 1.1))) {
-      PlanProblem now =
-          MeasuredInputs.in(planned.problem(), Map.of(some.slot().input(), worse));
+      PlanProblem now = MeasuredInputs.in(planned.problem(), Map.of(some.slot().input(), worse));
       assertTrue(new PlacementRules(now).cost(some).total() > before, worse::toString);
     }
   }

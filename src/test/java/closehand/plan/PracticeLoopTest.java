@@ -3,7 +3,6 @@ package closehand.plan;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import closehand.measure.practice.Chance;
 import closehand.measure.practice.Findings;
 import closehand.measure.practice.Reckoning;
 import closehand.measure.practice.Sheet;
@@ -47,8 +46,7 @@ class PracticeLoopTest {
           new Measured(
               (int) Math.round(findings.usualMillis() * (one.times() - 1)),
               (int) Math.round(1000 * one.missShare()) - believed,
-              Math.min(
-                  Measured.MOST_TIMES, Math.max(1, Math.pow(1 + one.dropARound(), 3)))));
+              Math.min(Measured.MOST_TIMES, Math.max(1, Math.pow(1 + one.dropARound(), 3)))));
     }
     return truth;
   }
@@ -83,7 +81,7 @@ class PracticeLoopTest {
       Planned planned = plans.get(seed % plans.size());
       SimulatedPlayer player =
           new SimulatedPlayer(
-              planned.supply().inputs().stream().map(SuppliedInput::id).toList(), seed)
+                  planned.supply().inputs().stream().map(SuppliedInput::id).toList(), seed)
               .troubled(5);
       Sheet sheet = PracticeSheets.of(planned, signals(planned));
       List<List<Try>> runs = new ArrayList<>();
@@ -92,10 +90,8 @@ class PracticeLoopTest {
       }
       Findings findings = Reckoning.together(runs);
       Replanned replanned =
-          by.get(planned)
-              .again(planned, Measures.of(findings, planned.supply()), QUICK);
-      PlanProblem real =
-          MeasuredInputs.in(replanned.bare(), truth(player, planned, findings));
+          by.get(planned).again(planned, Measures.of(findings, planned.supply()), QUICK);
+      PlanProblem real = MeasuredInputs.in(replanned.bare(), truth(player, planned, findings));
       long before = cost(real, replanned.before());
       Replanned now = replanned;
       long noise = 0;

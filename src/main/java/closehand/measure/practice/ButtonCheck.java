@@ -55,8 +55,7 @@ public record ButtonCheck(
 
   /** A check at its beginning. */
   public static ButtonCheck of(List<Wanted> wanted) {
-    return new ButtonCheck(
-        wanted, Map.of(), 0, Long.MIN_VALUE / 2, Optional.empty(), 0, "");
+    return new ButtonCheck(wanted, Map.of(), 0, Long.MIN_VALUE / 2, Optional.empty(), 0, "");
   }
 
   /** Whether every input was asked for. */

@@ -50,8 +50,7 @@ public final class CheckWords {
   private void doubled() {
     Map<Signal, List<String>> by = new LinkedHashMap<>();
     for (Wanted input : check.wanted()) {
-      signal(input)
-          .ifPresent(s -> by.computeIfAbsent(s, k -> new ArrayList<>()).add(input.name()));
+      signal(input).ifPresent(s -> by.computeIfAbsent(s, k -> new ArrayList<>()).add(input.name()));
     }
     by.forEach(
         (signal, names) -> {
@@ -83,8 +82,7 @@ public final class CheckWords {
               .findFirst();
       if (swapped.isPresent()) {
         told.add(swapped.get().input());
-        lines.add(
-            "These two are swapped: " + input.name() + " and " + swapped.get().name() + ".");
+        lines.add("These two are swapped: " + input.name() + " and " + swapped.get().name() + ".");
       } else {
         lines.add(
             input.name()

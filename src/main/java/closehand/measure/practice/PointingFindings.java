@@ -105,8 +105,7 @@ public record PointingFindings(List<OfWay> ways, Optional<Verdict> verdict) {
     for (OfWay way : ways) {
       lines.add(words(way));
     }
-    verdict.ifPresent(
-        v -> lines.add(VerdictWords.of(v, ways.get(0).name(), ways.get(1).name())));
+    verdict.ifPresent(v -> lines.add(VerdictWords.of(v, ways.get(0).name(), ways.get(1).name())));
     lines.add(
         "Places are known to one character cell and no finer. The number takes speed and spread"
             + " together (bits a second, after ISO 9241-411); more is easier. It only means"
@@ -128,8 +127,7 @@ public record PointingFindings(List<OfWay> ways, Optional<Verdict> verdict) {
     }
     return way.name()
         + ": "
-        + String.format(
-            java.util.Locale.ROOT, "%.1f", Throughput.meanBitsPerSecond(way.parts()))
+        + String.format(java.util.Locale.ROOT, "%.1f", Throughput.meanBitsPerSecond(way.parts()))
         + "."
         + missed;
   }

@@ -179,7 +179,9 @@ public record PointingTask(
 
   /** The player is ready for a block. */
   public PointingTask begun() {
-    return stage == Stage.READY ? with(Stage.AIMING, block, 0, 0, lastAt, counted, List.of()) : this;
+    return stage == Stage.READY
+        ? with(Stage.AIMING, block, 0, 0, lastAt, counted, List.of())
+        : this;
   }
 
   /** How much it hurts: before the first block and after each. */
@@ -187,7 +189,8 @@ public record PointingTask(
     if (stage != Stage.ASKING) {
       return this;
     }
-    boolean rose = painBefore.isPresent() && pain - painBefore.getAsInt() >= WellKnown.PAIN_RISE_THAT_STOPS;
+    boolean rose =
+        painBefore.isPresent() && pain - painBefore.getAsInt() >= WellKnown.PAIN_RISE_THAT_STOPS;
     if (pain >= WellKnown.PAIN_THAT_STOPS || rose) {
       return stopped(StopReason.PAIN);
     }
@@ -196,16 +199,38 @@ public record PointingTask(
     return painBefore.isPresent()
         ? on
         : new PointingTask(
-            ways, columns, next, block, 0, 0, lastAt, counted, List.of(), OptionalInt.of(pain),
-            lost, stop, "");
+            ways,
+            columns,
+            next,
+            block,
+            0,
+            0,
+            lastAt,
+            counted,
+            List.of(),
+            OptionalInt.of(pain),
+            lost,
+            stop,
+            "");
   }
 
   /** Something got in between; a block that was going on is thrown away. */
   public PointingTask disturbed(Happening.What what, int columnsNow) {
     PointingTask fitted =
         new PointingTask(
-            ways, columnsNow, stage, block, condition, clicks, lastAt, counted, going, painBefore,
-            lost, stop, said);
+            ways,
+            columnsNow,
+            stage,
+            block,
+            condition,
+            clicks,
+            lastAt,
+            counted,
+            going,
+            painBefore,
+            lost,
+            stop,
+            said);
     if (what == Happening.What.CLOSED) {
       return fitted.stopped(StopReason.CLOSED);
     }
@@ -231,25 +256,57 @@ public record PointingTask(
   /** Ends for a reason; finished blocks stay. */
   public PointingTask stopped(StopReason reason) {
     return new PointingTask(
-        ways, columns, Stage.STOPPED, block, 0, 0, lastAt, counted, List.of(), painBefore, lost,
-        Optional.of(reason), "");
+        ways,
+        columns,
+        Stage.STOPPED,
+        block,
+        0,
+        0,
+        lastAt,
+        counted,
+        List.of(),
+        painBefore,
+        lost,
+        Optional.of(reason),
+        "");
   }
 
   private PointingTask with(
       Stage next, int b, int c, int n, long at, List<Reached> all, List<Reached> now) {
-    return new PointingTask(
-        ways, columns, next, b, c, n, at, all, now, painBefore, lost, stop, "");
+    return new PointingTask(ways, columns, next, b, c, n, at, all, now, painBefore, lost, stop, "");
   }
 
   private PointingTask lost(int times) {
     return new PointingTask(
-        ways, columns, stage, block, condition, clicks, lastAt, counted, going, painBefore, times,
-        stop, said);
+        ways,
+        columns,
+        stage,
+        block,
+        condition,
+        clicks,
+        lastAt,
+        counted,
+        going,
+        painBefore,
+        times,
+        stop,
+        said);
   }
 
   private PointingTask saying(String words) {
     return new PointingTask(
-        ways, columns, stage, block, condition, clicks, lastAt, counted, going, painBefore, lost,
-        stop, words);
+        ways,
+        columns,
+        stage,
+        block,
+        condition,
+        clicks,
+        lastAt,
+        counted,
+        going,
+        painBefore,
+        lost,
+        stop,
+        words);
   }
 }

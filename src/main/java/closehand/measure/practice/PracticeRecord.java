@@ -59,7 +59,6 @@ public record PracticeRecord(
   public static Findings findings(List<PracticeRecord> all, int game) {
     List<List<Try>> runs =
         all.stream().filter(r -> r.game() == game).map(PracticeRecord::tries).toList();
-    return Reckoning.together(
-        runs.subList(Math.max(0, runs.size() - MOST_TOGETHER), runs.size()));
+    return Reckoning.together(runs.subList(Math.max(0, runs.size() - MOST_TOGETHER), runs.size()));
   }
 }

@@ -148,13 +148,11 @@ public record PracticeRun(
   }
 
   PracticeRun stage(Stage next) {
-    return new PracticeRun(
-        sheet, rounds, next, at, moments, counted, going, body, stop, said);
+    return new PracticeRun(sheet, rounds, next, at, moments, counted, going, body, stop, said);
   }
 
   PracticeRun at(At next) {
-    return new PracticeRun(
-        sheet, rounds, stage, next, moments, counted, going, body, stop, said);
+    return new PracticeRun(sheet, rounds, stage, next, moments, counted, going, body, stop, said);
   }
 
   PracticeRun with(Moments next) {
@@ -193,7 +191,6 @@ public record PracticeRun(
     List<Cue> round = new ArrayList<>(rounds.get(at.round()));
     round.add(cue());
     next.set(at.round(), round);
-    return new PracticeRun(
-        sheet, next, stage, at, moments, counted, going, body, stop, said);
+    return new PracticeRun(sheet, next, stage, at, moments, counted, going, body, stop, said);
   }
 }

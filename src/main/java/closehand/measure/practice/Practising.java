@@ -79,8 +79,7 @@ final class Practising {
     Moments m = run.moments();
     return run.saying("")
         .stage(Stage.PROMPT)
-        .with(
-            new Moments(m.due(), now, m.begun(), m.worked(), m.lastAt(), m.last(), m.repeats()));
+        .with(new Moments(m.due(), now, m.begun(), m.worked(), m.lastAt(), m.last(), m.repeats()));
   }
 
   private static PracticeRun begun(PracticeRun run, long now) {
@@ -90,9 +89,7 @@ final class Practising {
       return run.saying("Rest a little longer: about " + left + " seconds more.");
     }
     boolean begins =
-        run.stage() == Stage.READY
-            || run.stage() == Stage.RESTING
-            || run.stage() == Stage.PAUSED;
+        run.stage() == Stage.READY || run.stage() == Stage.RESTING || run.stage() == Stage.PAUSED;
     if (!begins) {
       return run;
     }
@@ -195,8 +192,7 @@ final class Practising {
     Sheet.Job job = run.asked();
     Sheet.Target wanted = run.sheet().target(job.action());
     boolean hit = wanted.signal().equals(signal);
-    Optional<Sheet.Target> other =
-        hit ? Optional.empty() : run.sheet().sending(signal);
+    Optional<Sheet.Target> other = hit ? Optional.empty() : run.sheet().sending(signal);
     return new Try(
         run.at().round(),
         job.action(),
@@ -210,8 +206,7 @@ final class Practising {
 
   private static String missed(PracticeRun run, Try one) {
     return one.wrong()
-        .flatMap(
-            w -> run.sheet().targets().stream().filter(t -> t.input().equals(w)).findFirst())
+        .flatMap(w -> run.sheet().targets().stream().filter(t -> t.input().equals(w)).findFirst())
         .map(t -> "That was: " + t.name() + ".")
         .orElse("Another key came.");
   }
@@ -228,13 +223,7 @@ final class Practising {
       return next.stage(Stage.BETWEEN)
           .with(
               new Moments(
-                  now + gap(next),
-                  0,
-                  m.begun(),
-                  m.worked(),
-                  m.lastAt(),
-                  m.last(),
-                  m.repeats()));
+                  now + gap(next), 0, m.begun(), m.worked(), m.lastAt(), m.last(), m.repeats()));
     }
     return ended(run, now);
   }
@@ -254,8 +243,7 @@ final class Practising {
         .at(new At(run.at().round() + 1, 0, 0, 0))
         .with(new Body(b.painBefore(), b.tired(), lost, b.seed()))
         .with(
-            new Moments(
-                0, 0, 0, m.worked() + now - m.begun(), m.lastAt(), m.last(), m.repeats()));
+            new Moments(0, 0, 0, m.worked() + now - m.begun(), m.lastAt(), m.last(), m.repeats()));
   }
 
   private static PracticeRun disturbed(PracticeRun run, Happening.What what) {
@@ -282,7 +270,8 @@ final class Practising {
     }
     Body b = run.body();
     boolean first = b.painBefore().isEmpty();
-    if (told.pain() >= WellKnown.PAIN_THAT_STOPS || (!first && told.pain() - b.painBefore().getAsInt() >= WellKnown.PAIN_RISE_THAT_STOPS)) {
+    if (told.pain() >= WellKnown.PAIN_THAT_STOPS
+        || (!first && told.pain() - b.painBefore().getAsInt() >= WellKnown.PAIN_RISE_THAT_STOPS)) {
       return run.stopped(StopReason.PAIN);
     }
     if (first) {
@@ -296,7 +285,6 @@ final class Practising {
     long rest = b.tired() ? TIRED_REST_MILLIS : REST_MILLIS;
     return run.stage(Stage.RESTING)
         .with(
-            new Moments(
-                told.millis() + rest, 0, 0, m.worked(), m.lastAt(), m.last(), m.repeats()));
+            new Moments(told.millis() + rest, 0, 0, m.worked(), m.lastAt(), m.last(), m.repeats()));
   }
 }

@@ -5,8 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * Which prompts come in which round: every action at least once a round, the rest in the proportions
- * of the game; pairs as one then the other; what has a second meaning from the third week on.
+ * Which prompts come in which round: every action at least once a round, the rest in the
+ * proportions of the game; pairs as one then the other; what has a second meaning from the third
+ * week on.
  *
  * <p>Numbers of rounds and prompts are starting points of practice, without a source.
  */

@@ -12,9 +12,9 @@ import java.util.OptionalDouble;
  * Works out what the tries of a run tell.
  *
  * <p>Logarithms of times are compared, since reaction times are skewed. What few presses seem to
- * tell of one input is drawn towards all inputs by as much as chance would explain ({@link
- * Drawn}). Misses are drawn towards the person's own share by {@link #MISS_WEIGHT} presses (our own
- * number). A key that came only after {@link #LATE_TIMES} times the usual was missed at first.
+ * tell of one input is drawn towards all inputs by as much as chance would explain ({@link Drawn}).
+ * Misses are drawn towards the person's own share by {@link #MISS_WEIGHT} presses (our own number).
+ * A key that came only after {@link #LATE_TIMES} times the usual was missed at first.
  */
 public final class Reckoning {
   /** From how many times the person's own middle on a press counts as missed at first. */
@@ -109,8 +109,7 @@ public final class Reckoning {
     return Math.exp(slope * Math.max(0, rounds - 1)) - 1;
   }
 
-  private Findings.OfInput of(
-      String input, Drawn level, Drawn drop, double usual, double share) {
+  private Findings.OfInput of(String input, Drawn level, Drawn drop, double usual, double share) {
     List<Try> tries = byInput.getOrDefault(input, List.of());
     About at = level.of(input);
     double times = Math.exp(at.value() - level.middle());
@@ -119,8 +118,7 @@ public final class Reckoning {
     double missShare = (misses + MISS_WEIGHT * share) / (tries.size() + MISS_WEIGHT);
     double weight = tries.size() + MISS_WEIGHT;
     // Half a press is added, since few presses without a miss prove little.
-    double missError =
-        Math.sqrt((missShare * (1 - missShare) + 0.5 / weight) / (weight + 1));
+    double missError = Math.sqrt((missShare * (1 - missShare) + 0.5 / weight) / (weight + 1));
     double grown = grown(slope.value());
     return new Findings.OfInput(
         input,

@@ -46,9 +46,7 @@ public record Try(
   /** The same with its time stretched. */
   Try times(double factor) {
     OptionalLong stretched =
-        millis.isPresent()
-            ? OptionalLong.of(Math.round(factor * millis.getAsLong()))
-            : millis;
+        millis.isPresent() ? OptionalLong.of(Math.round(factor * millis.getAsLong())) : millis;
     return new Try(round, action, input, hit, stretched, wrong, beside, marks);
   }
 

@@ -58,32 +58,14 @@ public record Supply(
       List<String> textBy,
       List<String> waitsFor) {
     this(
-        devices,
-        inputs,
-        body,
-        coupled,
-        exclusive,
-        layers,
-        halfParts,
-        factors,
-        textBy,
-        waitsFor,
+        devices, inputs, body, coupled, exclusive, layers, halfParts, factors, textBy, waitsFor,
         Map.of());
   }
 
   /** The same with what was measured of single inputs. */
   public Supply with(Map<String, Measured> found) {
     return new Supply(
-        devices,
-        inputs,
-        body,
-        coupled,
-        exclusive,
-        layers,
-        halfParts,
-        factors,
-        textBy,
-        waitsFor,
+        devices, inputs, body, coupled, exclusive, layers, halfParts, factors, textBy, waitsFor,
         found);
   }
 

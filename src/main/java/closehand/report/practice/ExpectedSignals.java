@@ -6,8 +6,8 @@ import java.util.Optional;
 
 /**
  * What an input should send in a terminal, from its USB HID usage (HID Usage Tables of the USB
- * Implementers' Forum: page 07 keyboard, 09 buttons). Keys that terminals send as sequences of their
- * own are left open.
+ * Implementers' Forum: page 07 keyboard, 09 buttons). Keys that terminals send as sequences of
+ * their own are left open.
  */
 final class ExpectedSignals {
   private static final int FIRST_LETTER = 0x04;

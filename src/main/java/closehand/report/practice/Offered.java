@@ -34,10 +34,8 @@ public record Offered(SingleChange change, long saving, long low, long high, boo
    * The changes of a plan looked at again, judged with the same draws, the most saving first.
    * Changes that would cost more than they save by themselves are left out.
    */
-  public static List<Offered> of(
-      Replanned replanned, Findings findings, Supply supply, long seed) {
-    List<SingleChange> changes =
-        replanned.changes().stream().filter(c -> c.saving() > 0).toList();
+  public static List<Offered> of(Replanned replanned, Findings findings, Supply supply, long seed) {
+    List<SingleChange> changes = replanned.changes().stream().filter(c -> c.saving() > 0).toList();
     if (changes.isEmpty() || findings.inputs().isEmpty()) {
       return List.of();
     }

@@ -35,10 +35,7 @@ public final class PracticeSheets {
         .map(
             i ->
                 new ButtonCheck.Wanted(
-                    i.id(),
-                    i.name(),
-                    Effectors.words(i.effector()),
-                    ExpectedSignals.of(i.usage())))
+                    i.id(), i.name(), Effectors.words(i.effector()), ExpectedSignals.of(i.usage())))
         .toList();
   }
 

@@ -62,10 +62,7 @@ public final class PracticeText {
           findings
               .of(input)
               .map(f -> "Measured: " + name(input) + ". " + FindingWords.of(f))
-              .orElse(
-                  "Not practised yet: "
-                      + name(input)
-                      + ". Try it before you settle on it."));
+              .orElse("Not practised yet: " + name(input) + ". Try it before you settle on it."));
     }
     lines.add(saving(offered));
     return lines;
@@ -73,9 +70,7 @@ public final class PracticeText {
 
   private static String saving(Offered offered) {
     String middle =
-        "This would save you about as much effort as "
-            + presses(offered.saving())
-            + " a minute";
+        "This would save you about as much effort as " + presses(offered.saving()) + " a minute";
     return offered.firm()
         ? middle
             + " (between "
@@ -112,8 +107,7 @@ public final class PracticeText {
     String held =
         slot.layer()
             .flatMap(
-                l ->
-                    planned.supply().layers().stream().filter(s -> s.id().equals(l)).findFirst())
+                l -> planned.supply().layers().stream().filter(s -> s.id().equals(l)).findFirst())
             .map(l -> ", while you hold " + inputName(l.button()))
             .orElse("");
     return name(slot.input()) + held;

@@ -82,13 +82,11 @@ final class PracticeModel {
   /** The terminal is gone: what was finished is kept. */
   Phase closed(Phase phase) {
     if (phase instanceof Phase.Running running) {
-      PracticeRun run =
-          running.run().after(new Happening.Disturbed(Happening.What.CLOSED));
+      PracticeRun run = running.run().after(new Happening.Disturbed(Happening.What.CLOSED));
       after(running.signals(), run);
     } else if (phase instanceof Phase.Stopping stopping) {
       after(
-          stopping.signals(),
-          stopping.run().after(new Happening.Disturbed(Happening.What.CLOSED)));
+          stopping.signals(), stopping.run().after(new Happening.Disturbed(Happening.What.CLOSED)));
     }
     return new Phase.Left();
   }
@@ -135,8 +133,7 @@ final class PracticeModel {
     };
   }
 
-  private Phase inMenu(
-      Map<String, Signal> signals, PracticeRun run, Choice choice, long millis) {
+  private Phase inMenu(Map<String, Signal> signals, PracticeRun run, Choice choice, long millis) {
     Choice.Doing doing = choice.doing();
     if (doing.stops()) {
       return after(signals, run.after(new Happening.Stopped(doing.reason())));
@@ -153,7 +150,9 @@ final class PracticeModel {
   /** Ctrl-C on a page with a list: out, where nothing is lost by it. */
   Phase interrupted(Phase phase) {
     boolean atEase =
-        phase instanceof Phase.First || phase instanceof Phase.Checked || phase instanceof Phase.Told;
+        phase instanceof Phase.First
+            || phase instanceof Phase.Checked
+            || phase instanceof Phase.Told;
     return atEase ? new Phase.Left() : back(phase);
   }
 

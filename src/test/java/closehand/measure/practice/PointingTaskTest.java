@@ -26,8 +26,7 @@ class PointingTaskTest {
       Condition condition = task.now();
       double bits = Difficulty.bits(condition.distance(), condition.width());
       now += Math.round(1_000 * pointer.secondsABit() * bits * (1 + 0.1 * chance.normal()));
-      int column =
-          (int) Math.round(task.middle(task.side()) + pointer.spread() * chance.normal());
+      int column = (int) Math.round(task.middle(task.side()) + pointer.spread() * chance.normal());
       task = task.selected(column, now);
     }
     return task.pain(1);
@@ -45,8 +44,7 @@ class PointingTaskTest {
 
   @Test
   void waysAreTakenInTurnSoThatPracticeFavoursNeither() {
-    assertEquals(
-        List.of(0, 1, 1, 0), PointingTask.of(List.of("mouse", "trackball"), 80).order());
+    assertEquals(List.of(0, 1, 1, 0), PointingTask.of(List.of("mouse", "trackball"), 80).order());
     assertEquals(List.of(0, 0), PointingTask.of(List.of("mouse"), 80).order());
   }
 
@@ -66,8 +64,7 @@ class PointingTaskTest {
   @Test
   void theEasierWayIsFoundAndTheOtherIsNotRunDown() {
     PointingFindings findings = found(new Pointer(0.3, 1.5), new Pointer(0.6, 1.5), 1);
-    assertEquals(
-        Optional.of(Verdict.Side.FIRST), findings.verdict().flatMap(Verdict::ahead));
+    assertEquals(Optional.of(Verdict.Side.FIRST), findings.verdict().flatMap(Verdict::ahead));
     assertTrue(findings.words().contains("mouse is better, also after allowing for wobble."));
   }
 

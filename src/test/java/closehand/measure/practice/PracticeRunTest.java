@@ -251,8 +251,10 @@ class PracticeRunTest {
     now += 5_000;
     then(new Happening.Begun(now));
     answerRound(2);
-    assertEquals(run.rounds().get(0).size(), run.counted().stream().map(Try::action).count()
-        - run.rounds().get(0).stream().filter(c -> c.actions().size() > 1).count());
+    assertEquals(
+        run.rounds().get(0).size(),
+        run.counted().stream().map(Try::action).count()
+            - run.rounds().get(0).stream().filter(c -> c.actions().size() > 1).count());
   }
 
   @Test

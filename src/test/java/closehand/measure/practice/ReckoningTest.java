@@ -29,8 +29,7 @@ class ReckoningTest {
   }
 
   private static SimulatedPlayer player(long seed) {
-    return new SimulatedPlayer(
-        SHEET.targets().stream().map(Sheet.Target::input).toList(), seed);
+    return new SimulatedPlayer(SHEET.targets().stream().map(Sheet.Target::input).toList(), seed);
   }
 
   /** The usual of the twelve inputs at the middle of the counted rounds. */
@@ -96,8 +95,7 @@ class ReckoningTest {
       SimulatedPlayer same = new SimulatedPlayer(List.of(), seed);
       for (Findings.OfInput input : found(same, seed).inputs()) {
         assertTrue(
-            Math.abs(input.difference().value()) < 3 * input.difference().error(),
-            input::toString);
+            Math.abs(input.difference().value()) < 3 * input.difference().error(), input::toString);
       }
     }
   }
@@ -106,14 +104,7 @@ class ReckoningTest {
   void theFirstRoundIsForWarmingUpAndCountsNowhere() {
     Try early =
         new Try(
-            0,
-            "act0",
-            "in0",
-            true,
-            OptionalLong.of(900),
-            Optional.empty(),
-            false,
-            Try.Marks.NONE);
+            0, "act0", "in0", true, OptionalLong.of(900), Optional.empty(), false, Try.Marks.NONE);
     assertEquals(Findings.NOTHING, Reckoning.of(List.of(early)));
     assertEquals(Findings.NOTHING, Reckoning.of(List.of()));
   }

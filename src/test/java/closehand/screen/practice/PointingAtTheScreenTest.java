@@ -32,8 +32,7 @@ class PointingAtTheScreenTest {
 
   /** The column in the middle of the target that says "here". */
   private int here() {
-    String line =
-        screen.lines().stream().filter(l -> l.contains("here")).findFirst().orElseThrow();
+    String line = screen.lines().stream().filter(l -> l.contains("here")).findFirst().orElseThrow();
     return line.indexOf("here") + 2;
   }
 

@@ -105,8 +105,16 @@ class PracticeAtTheScreenTest {
 
   @ParameterizedTest
   @CsvSource({
-    "2,PAIN", "31,NUMB", "32,FAINT", "33,CHEST", "34,SPASM", "35,SKIN", "36,SEAT", "4,WISH",
-    "5,DISTRESS", "6,ALONE"
+    "2,PAIN",
+    "31,NUMB",
+    "32,FAINT",
+    "33,CHEST",
+    "34,SPASM",
+    "35,SKIN",
+    "36,SEAT",
+    "4,WISH",
+    "5,DISTRESS",
+    "6,ALONE"
   })
   void everyStopRuleIsTwoKeysAway(String keys, StopReason reason) {
     begin();

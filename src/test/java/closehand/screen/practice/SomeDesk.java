@@ -29,9 +29,7 @@ final class SomeDesk implements PracticeDesk {
   @Override
   public List<ButtonCheck.Wanted> inputs() {
     return SHEET.targets().stream()
-        .map(
-            t ->
-                new ButtonCheck.Wanted(t.input(), t.name(), t.part(), Optional.of(t.signal())))
+        .map(t -> new ButtonCheck.Wanted(t.input(), t.name(), t.part(), Optional.of(t.signal())))
         .toList();
   }
 
