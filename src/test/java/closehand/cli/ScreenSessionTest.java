@@ -97,6 +97,25 @@ class ScreenSessionTest {
   }
 
   @Test
+  void afterAnEmergencyOnlyItsTextStaysAndWhomToCall() throws IOException {
+    try (ScreenSession session = session()) {
+      type(session, "13130" + "11111318");
+      type(session, "hand up\n");
+      type(session, "2482" + "2");
+      assertTrue(seen(session).contains("STOP. EMERGENCY HELP NOW"), seen(session));
+      assertFalse(seen(session).contains("A clinician lowers it"), seen(session));
+      assertTrue(seen(session).contains("\n Call the emergency number now.\n"), seen(session));
+      type(session, "1");
+      assertEquals(Optional.of(Effect.Ending.STOPPED), session.face().ending());
+      assertEquals(ExitCode.DONE, session.finish());
+    }
+    assertTrue(printed().contains("STOP. EMERGENCY HELP NOW"), printed());
+    assertFalse(printed().contains("closehand"), printed());
+    assertTrue(
+        printed().endsWith("Your answers are kept.\nCall the emergency number now.\n"), printed());
+  }
+
+  @Test
   void theExampleLeavesNothingBehind() throws IOException {
     assumeTrue(
         ScreenSession.class.getResource("/examples/quiet-heron/answers.json") != null,
