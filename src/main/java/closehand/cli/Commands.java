@@ -117,6 +117,7 @@ final class Commands {
       },
       subcommands = {
         InterviewOptions.class,
+        MeasureOptions.class,
         AdviseOptions.class,
         SummaryOptions.class,
         PlanOptions.class,
