@@ -44,6 +44,7 @@ final class MeasureOptions extends Subcommand {
     wanted.home = Optional.ofNullable(home);
     wanted.asker = Optional.ofNullable(asker);
     wanted.line = true;
+    wanted.lineWasSaid = true;
     wanted.ascii = bank.ascii();
     wanted.measure = Optional.of(Optional.ofNullable(task).orElse(""));
     return new InterviewCommand(surroundings, wanted).run();
