@@ -6,6 +6,7 @@ import closehand.bank.Option;
 import closehand.interview.Answer;
 import closehand.interview.Entry;
 import closehand.interview.Interview;
+import closehand.interview.LeftOpen;
 import closehand.interview.NamedList;
 import closehand.interview.Overview;
 import closehand.interview.Prompt;
@@ -24,9 +25,21 @@ final class Asides {
   private final Advisor advisor;
   private Map<String, String> listed = Map.of();
 
+  private final java.util.function.Predicate<Prompt> measurable;
+
   Asides(Console console, Advisor advisor) {
+    this(console, advisor, prompt -> false);
+  }
+
+  /**
+   * Asides that also say where a task can measure what is asked.
+   *
+   * @param measurable whether a task belongs to the question
+   */
+  Asides(Console console, Advisor advisor, java.util.function.Predicate<Prompt> measurable) {
     this.console = console;
     this.advisor = advisor;
+    this.measurable = measurable;
   }
 
   /** The whole question with its position and, if it has one field, its answers. */
@@ -69,7 +82,8 @@ final class Asides {
       console.item(Integer.toString(number), option.display());
     }
     String unsure = prompt.question().safetyWeight() >= 3 ? " k if you are not sure;" : "";
-    console.say(hint(type, names).replace("; ?", ";" + unsure + " ?") + several(prompt));
+    String task = measurable.test(prompt) ? " t measures it step by step;" : "";
+    console.say(hint(type, names).replace("; ?", ";" + unsure + task + " ?") + several(prompt));
     prompt
         .earlier()
         .ifPresent(
@@ -245,6 +259,11 @@ final class Asides {
       named.add(names.containsKey(word) ? names.get(word) + " (" + word + ")" : word);
     }
     return String.join(", ", named);
+  }
+
+  /** What was passed over, each question once with its reason. */
+  void passedOver(Interview interview) {
+    LeftOpen.sentences(interview.passedOver()).forEach(console::say);
   }
 
   /** What is still open at the end. */

@@ -3,9 +3,7 @@ package closehand.line;
 import closehand.interview.Answer;
 import closehand.interview.Entry;
 import closehand.interview.Interview;
-import closehand.interview.LeftOpen;
 import closehand.interview.Message;
-import closehand.interview.NamedList;
 import closehand.interview.Prompt;
 import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
@@ -13,7 +11,6 @@ import closehand.interview.Wording;
 import closehand.report.Consultation;
 import closehand.report.Desk;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -28,6 +25,7 @@ public final class LineFace {
   private final Desk desk;
   private final Asides asides;
   private final Notices notices;
+  private final Tasks tasks;
   private final Source source = new Source();
   private Interview interview;
   private Consultation consultation;
@@ -60,8 +58,9 @@ public final class LineFace {
   public LineFace(Console console, Desk desk, Interview interview) {
     this.console = console;
     this.desk = desk;
-    this.asides = new Asides(console, desk);
     this.notices = new Notices(console);
+    this.tasks = new Tasks(console, desk);
+    this.asides = new Asides(console, desk, p -> tasks.forPrompt(p).isPresent());
     this.interview = interview;
     this.consultation = desk.consult(interview);
   }
@@ -69,6 +68,16 @@ public final class LineFace {
   /** The interview as it stands. */
   public Interview interview() {
     return interview;
+  }
+
+  /**
+   * Runs measured tasks only, with the questions that belong around them.
+   *
+   * @param key a task such as {@code T1.L.I} or {@code T1}; empty to choose
+   */
+  public Ending measure(String key) {
+    tasks.measure(key);
+    return run();
   }
 
   /** Runs until the interview ends or the person leaves. */
@@ -90,8 +99,15 @@ public final class LineFace {
       if (notices.left()) {
         return Ending.LEFT;
       }
+      boolean onlyTasks = tasks.isMeasuring();
+      if (task(prompt)) {
+        continue;
+      }
+      if (tasks.isDone(onlyTasks)) {
+        return Ending.LEFT;
+      }
       if (!slipped) {
-        LeftOpen.sentences(interview.passedOver()).forEach(console::say);
+        asides.passedOver(interview);
       }
       if (prompt.isEmpty()) {
         return finish();
@@ -110,6 +126,18 @@ public final class LineFace {
         return ending.get();
       }
     }
+  }
+
+  /** Runs a task that is due, or takes up one that is wanted. */
+  private boolean task(Optional<Prompt> prompt) {
+    Optional<Message> next = tasks.next(interview, prompt);
+    next.ifPresent(this::told);
+    return next.isPresent();
+  }
+
+  private void told(Message message) {
+    move(message);
+    takeIn(false);
   }
 
   private Ending finish() {
@@ -155,20 +183,12 @@ public final class LineFace {
 
   private Optional<Ending> answer(String text, Prompt prompt) {
     Map<String, String> names = desk.names(interview, prompt.field());
-    String typed = text;
-    if (!names.isEmpty()) {
-      if (text.strip().equalsIgnoreCase("none")) {
-        return absent(Answer.Reason.NOT_APPLICABLE, Optional.of(prompt));
-      }
-      NamedList.Outcome outcome = new NamedList(names).read(text);
-      if (outcome instanceof NamedList.Outcome.Refused refused) {
-        slipped = true;
-        return refuse(refused.sentence() + " r shows the list again.");
-      }
-      typed = String.join(", ", ((NamedList.Outcome.Read) outcome).codes());
+    if (!names.isEmpty() && text.strip().equalsIgnoreCase("none")) {
+      return absent(Answer.Reason.NOT_APPLICABLE, Optional.of(prompt));
     }
-    Entry.Line read = Entry.readLine(prompt.lineOfFields(), typed);
+    Entry.Line read = Listed.read(prompt, text, names);
     if (read instanceof Entry.Line.NotRead refused) {
+      slipped = !names.isEmpty();
       return refuse(refused.sentence());
     }
     List<Entry.Line.For> values = ((Entry.Line.Filled) read).values();
@@ -216,6 +236,7 @@ public final class LineFace {
         return absent(Answer.Reason.LATER, prompt);
       }
       case NOTE -> note(ask.rest());
+      case TASK -> prompt.flatMap(tasks::takeUp).ifPresent(this::told);
       case WHO -> source.ask(console);
       case SO_FAR -> console.lines(consultation.suggestions().lines());
       case EXPLAIN -> asides.explain(desk, interview, ask.rest());
@@ -347,7 +368,7 @@ public final class LineFace {
   private Optional<Ending> afterStop() {
     boolean consent = notices.consentStands(consultation);
     while (true) {
-      waysOut(consent);
+      notices.waysOut(consultation);
       String line = console.ask("> ").map(String::strip).orElse("");
       String typed = (line.startsWith(":") ? line.substring(1) : line).toLowerCase(Locale.ROOT);
       if (typed.isEmpty() || typed.equals("q")) {
@@ -374,24 +395,6 @@ public final class LineFace {
       } else {
         console.say("That is none of these.");
       }
-    }
-  }
-
-  /** The shortest ways out of a stop; whom to call stands last, where a small screen shows it. */
-  private void waysOut(boolean consent) {
-    if (consent) {
-      console.say(
-          "Nothing more is written down. Type delete to remove everything kept so far, b if this was a slip,"
-              + " or press Enter, or q, to end.");
-      return;
-    }
-    boolean lowerable = notices.mayBeLowered(consultation);
-    console.say(
-        "Press Enter, or q, to end. If this was a slip or has changed, type b to answer again."
-            + (lowerable ? " A clinician can type c." : ""));
-    String contact = notices.contact(consultation);
-    if (!contact.isEmpty()) {
-      console.say(contact);
     }
   }
 

@@ -2,7 +2,6 @@ package closehand.line;
 
 import closehand.interview.Entry;
 import closehand.interview.Interview;
-import closehand.interview.LeftOpen;
 import closehand.interview.Message;
 import closehand.interview.Prompt;
 import closehand.interview.Wording;
@@ -116,7 +115,7 @@ public final class Narrator {
     if (notices.say(consultation, prompt)) {
       return;
     }
-    LeftOpen.sentences(interview.passedOver()).forEach(console::say);
+    asides.passedOver(interview);
     if (prompt.isEmpty()) {
       console.gap();
       console.say("That was the last question for now. Thank you.");

@@ -51,9 +51,21 @@ final class Notices {
     return was;
   }
 
-  /** Whom to call or ask because of the stop that ends the session. */
-  String contact(Consultation consultation) {
-    return ending(consultation).map(Consultation.Notice::contact).orElse("");
+  /** The shortest ways out of a stop; whom to call stands last, where a small screen shows it. */
+  void waysOut(Consultation consultation) {
+    if (consentStands(consultation)) {
+      console.say(
+          "Nothing more is written down. Type delete to remove everything kept so far, b if this was a slip,"
+              + " or press Enter, or q, to end.");
+      return;
+    }
+    console.say(
+        "Press Enter, or q, to end. If this was a slip or has changed, type b to answer again."
+            + (mayBeLowered(consultation) ? " A clinician can type c." : ""));
+    ending(consultation)
+        .map(Consultation.Notice::contact)
+        .filter(contact -> !contact.isEmpty())
+        .ifPresent(console::say);
   }
 
   /** Whether a clinician may lower what ends the session. */
