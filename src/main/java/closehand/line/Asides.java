@@ -261,6 +261,29 @@ final class Asides {
     return String.join(", ", named);
   }
 
+  /** Says that enough is known, and asks whether to go on all the same. */
+  boolean wantsMore(List<String> lines) {
+    console.gap();
+    console.lines(lines);
+    return console
+        .ask("y goes on, Enter ends: ")
+        .filter(l -> l.strip().equalsIgnoreCase("y"))
+        .isPresent();
+  }
+
+  /** The control plan, which may take a moment. */
+  void plan(Desk desk, Interview interview) {
+    console.say("One moment, the plan is being worked out.");
+    console.lines(desk.plan(interview));
+  }
+
+  /** Enter alone where there is no answer to keep. */
+  void nothingTyped() {
+    if (!console.scripted()) {
+      console.say("Nothing was typed. l puts this question off, h lists what you can do.");
+    }
+  }
+
   /** What was passed over, each question once with its reason. */
   void passedOver(Interview interview) {
     LeftOpen.sentences(interview.passedOver()).forEach(console::say);

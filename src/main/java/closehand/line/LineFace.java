@@ -170,8 +170,8 @@ public final class LineFace {
       if (prompt.earlier().isPresent()) {
         send(new Message.Onward());
         interview.refusal().ifPresent(console::say);
-      } else if (!console.scripted()) {
-        console.say("Nothing was typed. l puts this question off, h lists what you can do.");
+      } else {
+        asides.nothingTyped();
       }
       return Optional.empty();
     }
@@ -240,10 +240,7 @@ public final class LineFace {
       case WHO -> source.ask(console);
       case SO_FAR -> console.lines(consultation.suggestions().lines());
       case EXPLAIN -> asides.explain(desk, interview, ask.rest());
-      case PLAN -> {
-        console.say("One moment, the plan is being worked out.");
-        console.lines(desk.plan(interview));
-      }
+      case PLAN -> asides.plan(desk, interview);
       case PAGE -> console.lines(desk.page(interview));
       case LOWER -> lower();
       case ASKER -> {
@@ -350,10 +347,7 @@ public final class LineFace {
   /** Enough is known: goes on with the short interview if that is wanted. */
   private boolean goOn(List<String> lines) {
     enough = Optional.empty();
-    console.gap();
-    console.lines(lines);
-    String typed = console.ask("y goes on, Enter ends: ").map(String::strip).orElse("");
-    if (!typed.equalsIgnoreCase("y")) {
+    if (!asides.wantsMore(lines)) {
       return false;
     }
     send(new Message.TakeRoute(Interview.Route.CORE));
@@ -368,9 +362,7 @@ public final class LineFace {
   private Optional<Ending> afterStop() {
     boolean consent = notices.consentStands(consultation);
     while (true) {
-      notices.waysOut(consultation);
-      String line = console.ask("> ").map(String::strip).orElse("");
-      String typed = (line.startsWith(":") ? line.substring(1) : line).toLowerCase(Locale.ROOT);
+      String typed = notices.wayOut(consultation);
       if (typed.isEmpty() || typed.equals("q")) {
         return Optional.of(consent ? Ending.NO_CONSENT : Ending.STOPPED);
       }

@@ -3,6 +3,7 @@ package closehand.line;
 import closehand.interview.Prompt;
 import closehand.report.Announced;
 import closehand.report.Consultation;
+import java.util.Locale;
 import java.util.Optional;
 
 /** Says stops and cautions as they come due. Each that does not end the session needs one Enter. */
@@ -51,8 +52,15 @@ final class Notices {
     return was;
   }
 
+  /** Says the ways out of a stop that ends the session and reads which, in small letters. */
+  String wayOut(Consultation consultation) {
+    waysOut(consultation);
+    String line = console.ask("> ").map(String::strip).orElse("");
+    return (line.startsWith(":") ? line.substring(1) : line).toLowerCase(Locale.ROOT);
+  }
+
   /** The shortest ways out of a stop; whom to call stands last, where a small screen shows it. */
-  void waysOut(Consultation consultation) {
+  private void waysOut(Consultation consultation) {
     if (consentStands(consultation)) {
       console.say(
           "Nothing more is written down. Type delete to remove everything kept so far, b if this was a slip,"
