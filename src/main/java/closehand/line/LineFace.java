@@ -223,17 +223,8 @@ public final class LineFace {
       case BACK -> move(new Message.Back());
       case JUMP -> jump(ask.rest());
       case OVERVIEW -> asides.overview(interview, ask.rest());
-      case UNKNOWN -> {
-        return absent(Answer.Reason.UNKNOWN, prompt);
-      }
-      case DECLINE -> {
-        return absent(Answer.Reason.DECLINED, prompt);
-      }
-      case NOT_APPLICABLE -> {
-        return absent(Answer.Reason.NOT_APPLICABLE, prompt);
-      }
-      case LATER -> {
-        return absent(Answer.Reason.LATER, prompt);
+      case UNKNOWN, DECLINE, NOT_APPLICABLE, LATER -> {
+        return absent(ask.command().reason(), prompt);
       }
       case NOTE -> note(ask.rest());
       case TASK -> prompt.flatMap(tasks::takeUp).ifPresent(this::told);

@@ -3,6 +3,7 @@ package closehand.line;
 import closehand.bank.FactType;
 import closehand.bank.Field;
 import closehand.bank.Option;
+import closehand.interview.Answer;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -60,6 +61,17 @@ sealed interface Typed {
 
     String meaning() {
       return meaning;
+    }
+
+    /** Why there is no answer, for a command that gives none. */
+    Answer.Reason reason() {
+      return switch (this) {
+        case UNKNOWN -> Answer.Reason.UNKNOWN;
+        case DECLINE -> Answer.Reason.DECLINED;
+        case NOT_APPLICABLE -> Answer.Reason.NOT_APPLICABLE;
+        case LATER -> Answer.Reason.LATER;
+        default -> throw new IllegalStateException(key + " gives no reason");
+      };
     }
 
     private static Optional<Command> of(String key) {
