@@ -3,6 +3,7 @@ package closehand.bank;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a control plan is weighed with: every number a practitioner may want to correct. Points are
@@ -34,10 +35,31 @@ public record PlanFigures(
     DemandFigures demand,
     List<String> basis,
     Where where) {
+
+  /** What an input speaks that every game takes. */
+  public static final String ANYTHING = "any";
+
   public PlanFigures {
     kinds = Map.copyOf(kinds);
     families = Map.copyOf(families);
     basis = List.copyOf(basis);
+  }
+
+  /** Kinds of input that come out as their device does, where the device says how. */
+  private static final Set<String> AS_THE_DEVICE =
+      Set.of("button", "axis1", "axis2", "trigger", "panelButton");
+
+  /**
+   * What a game must accept for this input of this approach: any of mouse, keyboard, pad, touch; or
+   * any.
+   */
+  public List<String> speaks(String approach, String inputKind) {
+    Family family = families.get(approach);
+    if (family != null && !family.buttonsSpeak().isEmpty() && AS_THE_DEVICE.contains(inputKind)) {
+      return family.buttonsSpeak();
+    }
+    Kind kind = kinds.get(inputKind);
+    return kind == null ? List.of(ANYTHING) : kind.speaks();
   }
 
   /**

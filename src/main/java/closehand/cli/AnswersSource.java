@@ -6,6 +6,7 @@ import closehand.bank.GameProfile;
 import closehand.bank.Problem;
 import closehand.interview.Answers;
 import closehand.interview.FlatAnswers;
+import closehand.json.AnyAnswers;
 import closehand.json.FlatReader;
 import closehand.json.GameChangesReader;
 import closehand.json.JsonReader;
@@ -52,6 +53,10 @@ final class AnswersSource {
     List<Problem> problems = new ArrayList<>();
     Optional<JsonValue> document =
         JsonReader.read(standard ? "standard input" : file, bytes, problems);
+    if (document.filter(AnyAnswers::isCase).isPresent()) {
+      problems.add(savedCase(document.get()));
+      return new Read(Optional.empty(), Optional.empty(), problems);
+    }
     Optional<GameChangesReader.Written> games = document.map(GameChangesReader::split);
     return new Read(games.map(g -> FlatReader.read(g.rest(), problems)), games, problems);
   }
@@ -74,6 +79,14 @@ final class AnswersSource {
         Problem.anyError(problems) ? Optional.empty() : Optional.of(flat.answers()),
         profiles,
         Problem.inLineOrder(problems));
+  }
+
+  private static Problem savedCase(JsonValue document) {
+    return Problem.error(
+        document.where(),
+        "not-here",
+        "This is a saved case, not a file of answers.",
+        "Give the case without --answers.");
   }
 
   /** Lists of actions may only name actions of their game. */
@@ -119,7 +132,7 @@ final class AnswersSource {
 
   private static byte[] bytes(Path file) throws IOException {
     if (Files.isDirectory(file)) {
-      throw new NoSuchFileException(file + " (this is a folder)");
+      throw new NoSuchFileException(file.toString());
     }
     try (InputStream in = Files.newInputStream(file)) {
       return bounded(in);

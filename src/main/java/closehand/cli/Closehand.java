@@ -3,7 +3,9 @@ package closehand.cli;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
 
 /**
  * The front door.
@@ -34,7 +36,11 @@ public final class Closehand {
     try {
       return Commands.run(arguments, surroundings);
     } catch (NoSuchFileException e) {
-      error.println("There is no file \"" + Words.clean(e.getFile()) + "\".");
+      String name = Words.clean(e.getFile());
+      error.println(
+          Files.isDirectory(Path.of(e.getFile()))
+              ? "\"" + name + "\" is a folder; a file is wanted here."
+              : "There is no file \"" + name + "\".");
       return ExitCode.NO_INPUT;
     } catch (java.nio.file.InvalidPathException e) {
       error.println("This is no name a file can have here.");

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
 
 /** The command line: reads options and hands over to the commands. */
 final class Commands {
@@ -24,7 +23,7 @@ final class Commands {
   static int run(String[] arguments, Surroundings surroundings) throws IOException {
     List<String> words = Arrays.asList(arguments);
     if (words.isEmpty()) {
-      return new StartCommand(surroundings, false).run();
+      return new StartCommand(surroundings, new InterviewCommand.Wanted()).run();
     }
     if (words.equals(List.of("interview")) || words.equals(List.of("interview", "--line"))) {
       InterviewCommand.Wanted wanted = new InterviewCommand.Wanted();
@@ -140,8 +139,7 @@ final class Commands {
   static final class Root implements java.util.concurrent.Callable<Integer> {
     private final Surroundings surroundings;
 
-    @Option(names = "--line", description = "Line by line, for screen readers and pipes.")
-    private boolean line;
+    @CommandLine.Mixin private final ScreenOptions screen = new ScreenOptions();
 
     Root(Surroundings surroundings) {
       this.surroundings = surroundings;
@@ -151,9 +149,13 @@ final class Commands {
       return surroundings;
     }
 
+    ScreenOptions screen() {
+      return screen;
+    }
+
     @Override
     public Integer call() throws IOException {
-      return new StartCommand(surroundings, line).run();
+      return new StartCommand(surroundings, screen.wanted()).run();
     }
   }
 }

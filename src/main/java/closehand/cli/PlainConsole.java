@@ -3,6 +3,7 @@ package closehand.cli;
 import closehand.line.Console;
 import closehand.report.Clean;
 import closehand.report.Glyphs;
+import closehand.report.Laid;
 import closehand.report.Wrap;
 import java.io.BufferedReader;
 import java.io.IOException;
@@ -53,14 +54,7 @@ final class PlainConsole implements Console {
       print(lines);
       return;
     }
-    for (String line : lines) {
-      String text = line.stripLeading();
-      int indent = Math.min(line.length() - text.length(), width / 4);
-      print(
-          line.isBlank()
-              ? List.of("")
-              : Wrap.lines(width, " ".repeat(indent), " ".repeat(indent), text));
-    }
+    Laid.of(lines).forEach(paragraph -> print(paragraph.lines(width)));
   }
 
   @Override

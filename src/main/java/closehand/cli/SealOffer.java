@@ -117,7 +117,9 @@ final class SealOffer {
       Optional<char[]> first =
           secrets
               .read(
-                  "Your passphrase, at least " + Passphrase.SHORTEST + " characters (not shown): ")
+                  "Your passphrase, at least "
+                      + Passphrase.SHORTEST
+                      + " characters (not shown; Enter alone goes back): ")
               .map(Passphrase::kept);
       if (first.isEmpty()) {
         console.say("Nothing was typed.");

@@ -8,31 +8,24 @@ import java.util.Optional;
 /** The start without a command: a new interview, a saved case, or the way to an example. */
 final class StartCommand {
   private final Surroundings surroundings;
-  private final boolean line;
+  private final InterviewCommand.Wanted wanted;
 
-  /**
-   * A start.
-   *
-   * @param line whether the line face was asked for
-   */
-  StartCommand(Surroundings surroundings, boolean line) {
+  StartCommand(Surroundings surroundings, InterviewCommand.Wanted wanted) {
     this.surroundings = surroundings;
-    this.line = line;
+    this.wanted = wanted;
   }
 
   int run() throws IOException {
     if (!surroundings.typed()) {
-      return new InterviewCommand(surroundings, new InterviewCommand.Wanted()).run();
+      return new InterviewCommand(surroundings, wanted).run();
     }
-    InterviewCommand.Wanted wanted = new InterviewCommand.Wanted();
-    wanted.line = line;
     Optional<Integer> shown = new ScreenCommand(surroundings, wanted).start();
     if (shown.isPresent()) {
       return shown.get();
     }
-    Glyphs glyphs = surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
+    Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
     PlainConsole console = new PlainConsole(surroundings, surroundings.input(), glyphs, false);
-    List<String> names = Cases.in(Optional.empty(), surroundings).store().names();
+    List<String> names = Cases.in(wanted.home, surroundings).store().names();
     console.say(
         "Closehand. A guided interview about game controls that fit. What would you like to do?");
     console.item("1", "start a new interview");
@@ -48,7 +41,6 @@ final class StartCommand {
   }
 
   private int follow(PlainConsole console, String typed, List<String> names) throws IOException {
-    InterviewCommand.Wanted wanted = new InterviewCommand.Wanted();
     // Who began line by line goes on so.
     wanted.line = true;
     wanted.lineWasSaid = true;

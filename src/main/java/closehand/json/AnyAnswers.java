@@ -40,13 +40,16 @@ public final class AnyAnswers {
     return answers;
   }
 
+  /** Whether a document says of itself that it is a saved case. */
+  public static boolean isCase(JsonValue document) {
+    return document instanceof JsonValue.Obj object
+        && object.member("format").orElse(null) instanceof JsonValue.Str format
+        && format.value().equals(CaseWriter.FORMAT);
+  }
+
   private static Optional<AnyAnswers> of(
       String file, byte[] bytes, JsonValue document, List<Problem> found) {
-    boolean saved =
-        document instanceof JsonValue.Obj object
-            && object.member("format").orElse(null) instanceof JsonValue.Str format
-            && format.value().equals(CaseWriter.FORMAT);
-    if (saved) {
+    if (isCase(document)) {
       return Optional.of(new AnyAnswers(file, bytes, Optional.empty()));
     }
     Map<String, FlatValue> values = FlatReader.read(document, found);

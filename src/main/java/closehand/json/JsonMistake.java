@@ -32,6 +32,9 @@ final class JsonMistake {
     if (before == NOTHING && Character.isLetterOrDigit(here)) {
       return "A JSON file starts with a bracket {; is this the right file?";
     }
+    if (here < ' ' && "\t\n\r".indexOf(here) < 0) {
+      return "A control character that cannot be seen stands here: take it out.";
+    }
     if (here < ' ') {
       return "A line end or tab inside a text is written \\n or \\t.";
     }

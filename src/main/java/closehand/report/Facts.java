@@ -61,6 +61,13 @@ final class Facts {
         : answers.value(fact).map(v -> Wording.of(field.type(), v));
   }
 
+  /** The codes of the options picked; empty where none were. */
+  List<String> codes(String fact) {
+    return answers.value(fact).orElse(null) instanceof Value.Codes codes
+        ? List.copyOf(codes.codes())
+        : List.of();
+  }
+
   /** The words of the options picked, without "none of these". */
   List<String> picked(String fact) {
     Field field = fields.get(fact);

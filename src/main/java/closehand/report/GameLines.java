@@ -4,6 +4,7 @@ import closehand.rules.Advice;
 import closehand.rules.Standing;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -36,21 +37,22 @@ final class GameLines {
     Set<String> everywhere = new HashSet<>();
     input.byGame().values().forEach(a -> everywhere.addAll(ids(a)));
     input.byGame().values().forEach(a -> everywhere.retainAll(ids(a)));
-    List<Piece> pieces = new ArrayList<>();
+    Map<String, List<String>> gamesByIdeas = new LinkedHashMap<>();
     for (Map.Entry<Integer, Advice> game : input.byGame().entrySet()) {
       List<Standing> own =
           game.getValue().suggestions().stream()
               .filter(s -> !everywhere.contains(s.approach().id()))
               .toList();
       if (!own.isEmpty()) {
-        pieces.add(
-            Paragraph.item(
-                "Only for "
-                    + name(input, game.getKey())
-                    + ": "
-                    + Phrases.lower(TryLines.briefs(own))));
+        gamesByIdeas
+            .computeIfAbsent(Phrases.lower(TryLines.briefs(own)), i -> new ArrayList<>())
+            .add(name(input, game.getKey()));
       }
     }
+    List<Piece> pieces = new ArrayList<>();
+    gamesByIdeas.forEach(
+        (ideas, games) ->
+            pieces.add(Paragraph.item("Only for " + Phrases.listed(games) + ": " + ideas)));
     if (!pieces.isEmpty()) {
       pieces.add(0, new Heading("Your games differ"));
     }
@@ -61,7 +63,8 @@ final class GameLines {
     return advice.suggestions().stream().map(s -> s.approach().id()).collect(Collectors.toSet());
   }
 
-  private static String name(PageInput input, int slot) {
+  /** The kind of game in this place with the name it was given, if any. */
+  static String name(PageInput input, int slot) {
     Facts facts = input.facts();
     String kind = facts.words("games." + slot + ".genre").orElse("Game " + slot);
     return kind + facts.text("games." + slot + ".name").map(n -> " (" + n + ")").orElse("");

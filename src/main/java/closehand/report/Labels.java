@@ -18,11 +18,12 @@ public final class Labels {
     return question.shortName().orElse(question.text());
   }
 
-  /** The question's name, and the field's label where the question has several. */
+  /** The question's name, and the field's label where the question has several and it says more. */
   public static String of(Question question, Field field) {
-    return question.fields().size() == 1
+    String name = Phrases.bare(of(question));
+    return question.fields().size() == 1 || label(field).equalsIgnoreCase(name)
         ? of(question)
-        : Phrases.bare(of(question)) + ", " + Phrases.lower(label(field));
+        : name + ", " + Phrases.lower(label(field));
   }
 
   /** The name of a fact; the fact id where the questionnaire does not have it. */

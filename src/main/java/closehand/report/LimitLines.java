@@ -8,7 +8,7 @@ import java.util.Optional;
 /** The limits that a health team set, in their own words where we have them. */
 final class LimitLines {
   private static final String WORDS = "safe.advice.words";
-  private static final String PROMISE = "We print the limit";
+  private static final String PROMISE = "The limit stands on";
 
   private LimitLines() {}
 

@@ -33,7 +33,8 @@ record Room(
           new Room(2, 1, 0, 3, 1, 6, false),
           new Room(2, 1, 0, 2, 0, 4, false),
           new Room(2, 1, 0, 1, 0, 3, false),
-          new Room(2, 1, 0, 0, 0, 2, false));
+          new Room(2, 1, 0, 0, 0, 2, false),
+          new Room(2, 1, 0, 0, 0, 0, false));
 
   /** Whether ideas go without what they cost and, where nothing can go wrong, their place. */
   boolean terse() {

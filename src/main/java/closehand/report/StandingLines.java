@@ -73,6 +73,10 @@ final class StandingLines {
     standing.inFavour().forEach(f -> pieces.add(row(signed(f, id), f)));
     standing.against().forEach(f -> pieces.add(row(signed(f, id), f)));
     boolean open = standing.status() != Standing.Status.RULED_OUT;
+    String refusing = GamesThatRefuse.sentence(input, standing.approach());
+    if (standing.status().suggested() && !refusing.isEmpty()) {
+      pieces.add(Paragraph.under(2, refusing));
+    }
     if (open) {
       standing.mayBeRuledOutBy().forEach(f -> pieces.add(row("could rule it out: ", f)));
     }

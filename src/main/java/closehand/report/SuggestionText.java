@@ -71,6 +71,10 @@ public final class SuggestionText {
       String id = idea.approach().id();
       add(pieces, "Suggested because: ", idea.inFavour(), id);
       add(pieces, "Against it: ", idea.against(), id);
+      String refusing = GamesThatRefuse.sentence(input, idea.approach());
+      if (!refusing.isEmpty()) {
+        pieces.add(Paragraph.under(INDENT, refusing));
+      }
       String change = ChangeWords.line(input, idea, MOST_CHANGES, glyphs);
       if (!change.isEmpty()) {
         pieces.add(Paragraph.under(INDENT, change));

@@ -77,6 +77,7 @@ final class TryLines {
     under(
         reasons("Suggested because: ", idea.inFavour(), approach),
         reasons("Against it: ", idea.against(), approach),
+        GamesThatRefuse.sentence(input, approach),
         ChangeWords.brief(input, idea, glyphs));
     under(
         words.borrow(),

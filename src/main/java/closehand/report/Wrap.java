@@ -2,6 +2,7 @@ package closehand.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.ToIntFunction;
 
 /** Breaks a text into lines at spaces. */
 public final class Wrap {
@@ -13,16 +14,18 @@ public final class Wrap {
 
   private final int width;
   private final String hang;
+  private final ToIntFunction<String> columns;
   private final List<String> lines = new ArrayList<>();
   private final StringBuilder line = new StringBuilder();
   private int column;
   private boolean lineHasWords;
 
-  private Wrap(int width, String first, String hang) {
+  private Wrap(int width, String first, String hang, ToIntFunction<String> columns) {
     this.width = width;
     this.hang = hang;
+    this.columns = columns;
     line.append(first);
-    column = count(first);
+    column = columns.applyAsInt(first);
   }
 
   /**
@@ -45,10 +48,20 @@ public final class Wrap {
    * @param text already clean; a word longer than a line is cut
    */
   public static List<String> lines(int width, String first, String hang, String text) {
-    if (Math.max(count(first), count(hang)) > width - LEAST_ROOM) {
+    return lines(width, first, hang, text, Wrap::count);
+  }
+
+  /**
+   * The same where characters may take no column or several.
+   *
+   * @param columns how many columns a text takes; at most {@code width} for any one character
+   */
+  public static List<String> lines(
+      int width, String first, String hang, String text, ToIntFunction<String> columns) {
+    if (Math.max(columns.applyAsInt(first), columns.applyAsInt(hang)) > width - LEAST_ROOM) {
       throw new IllegalArgumentException("no room left for the text");
     }
-    Wrap wrap = new Wrap(width, first, hang);
+    Wrap wrap = new Wrap(width, first, hang, columns);
     for (int from = 0; from < text.length(); ) {
       int to = text.indexOf(' ', from);
       int end = to < 0 ? text.length() : to;
@@ -62,7 +75,7 @@ public final class Wrap {
     if (word.isEmpty()) {
       return;
     }
-    int length = count(word);
+    int length = columns.applyAsInt(word);
     int gap = lineHasWords ? 1 : 0;
     if (lineHasWords && column + gap + length > width) {
       breakLine();
@@ -78,17 +91,30 @@ public final class Wrap {
   }
 
   private void addInParts(String word) {
-    int cut = word.offsetByCodePoints(0, width - column);
+    int cut = fitting(word, width - column);
     line.append(word, 0, cut);
     breakLine();
     add(word.substring(cut));
+  }
+
+  /** How many characters of a word fit; one at least. */
+  private int fitting(String word, int room) {
+    int cut = word.offsetByCodePoints(0, 1);
+    while (cut < word.length()) {
+      int next = word.offsetByCodePoints(cut, 1);
+      if (columns.applyAsInt(word.substring(0, next)) > room) {
+        return cut;
+      }
+      cut = next;
+    }
+    return cut;
   }
 
   private void breakLine() {
     lines.add(line.toString().stripTrailing());
     line.setLength(0);
     line.append(hang);
-    column = count(hang);
+    column = columns.applyAsInt(hang);
     lineHasWords = false;
   }
 

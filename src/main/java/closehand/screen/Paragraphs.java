@@ -1,6 +1,6 @@
 package closehand.screen;
 
-import closehand.report.Wrap;
+import closehand.report.Laid;
 import closehand.screen.frame.Role;
 import closehand.screen.view.Block;
 import java.util.ArrayList;
@@ -16,36 +16,10 @@ final class Paragraphs {
   /** The paragraphs; what was an empty line stays one. */
   static List<Block> of(List<String> lines) {
     List<Block> blocks = new ArrayList<>();
-    for (int i = 0; i < lines.size(); ) {
-      StringBuilder paragraph = new StringBuilder(lines.get(i));
-      int hang = indent(lines.get(i));
-      int next = i + 1;
-      while (next < lines.size() && goesOn(lines.get(next - 1), lines.get(next))) {
-        hang = indent(lines.get(next));
-        paragraph.append(' ').append(lines.get(next).strip());
-        next++;
-      }
-      blocks.add(new Block.Laid(paragraph.toString(), hang, role(lines.get(i))));
-      i = next;
+    for (Laid paragraph : Laid.of(lines)) {
+      blocks.add(new Block.Laid(paragraph.text(), paragraph.hang(), role(paragraph.text())));
     }
     return blocks;
-  }
-
-  /** Whether a line was only begun because the one before was full. */
-  private static boolean goesOn(String before, String line) {
-    String text = line.stripLeading();
-    int space = text.indexOf(' ');
-    int word = space < 0 ? text.length() : space;
-    boolean begins =
-        text.isEmpty()
-            || text.startsWith("\u2022")
-            || text.startsWith("- ")
-            || text.matches("[0-9]+\\. .*");
-    return !begins && !before.isBlank() && before.length() + 1 + word > Wrap.WIDTH;
-  }
-
-  private static int indent(String line) {
-    return line.length() - line.stripLeading().length();
   }
 
   private static Role role(String line) {

@@ -138,12 +138,18 @@ final class Pressing {
         Spot spot = new Spot(i, model.top().spot().top());
         return model.settings().needsEnter()
             ? Acting.only(model.at(layout(model).revealed(spot)))
-            : Acting.on(model.at(spot), offers.get(i).act());
+            : Acting.on(leaves(model, digit) ? model : model.at(spot), offers.get(i).act());
       }
     }
     return digit == Answers.STOP && model.talk().isPresent()
         ? Acting.on(model, new Act.Do(Command.STOP))
         : Acting.only(model.saying(Said.that("There is no line " + digit + " here.")));
+  }
+
+  /** Skip and stop lead away from a question for a while; the mark stays where it was. */
+  private static boolean leaves(ScreenModel model, int digit) {
+    return model.top().screen() instanceof QuestionScreen
+        && (digit == Answers.SKIP || digit == Answers.STOP);
   }
 
   private static ScreenModel.Step letter(ScreenModel model, String text) {

@@ -33,10 +33,80 @@ class CommandsTest {
   }
 
   @Test
+  void howItLooksCanBeSaidWithoutTheWordInterview() {
+    String[] all = {
+      "--home",
+      folder.toString(),
+      "--theme",
+      "mono",
+      "--no-color",
+      "--ascii",
+      "--line",
+      "--transcript",
+      folder.resolve("follow.txt").toString()
+    };
+    World world = World.typed("q\n", all);
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    assertTrue(world.output().contains("because --line was given"), world.output());
+  }
+
+  @Test
+  void whatIsSaidBeforeInterviewCountsForIt() throws IOException {
+    World world = World.run("1\n:q\n", "--home", folder.toString(), "interview", "--script", "-");
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    assertEquals(1, Cases.at(folder).store().names().size());
+  }
+
+  @Test
+  void whatIsSaidBeforeAnotherCommandIsNotPassedOverInSilence() {
+    World world = World.run("", "--ascii", "advise", "--answers", HERON);
+    assertEquals(ExitCode.USAGE, world.code());
+    assertTrue(world.error().contains("Options of advise come after its name"), world.error());
+  }
+
+  @Test
   void aMissingFileIsNoInput() {
     World world = World.run("", "advise", "--answers", "nowhere.json");
     assertEquals(ExitCode.NO_INPUT, world.code());
     assertEquals("There is no file \"nowhere.json\".\n", world.error());
+  }
+
+  @Test
+  void aFolderInPlaceOfAFileIsCalledOne() {
+    World world = World.run("", "advise", "--answers", folder.toString());
+    assertEquals(ExitCode.NO_INPUT, world.code());
+    assertEquals("\"" + folder + "\" is a folder; a file is wanted here.\n", world.error());
+  }
+
+  @Test
+  void aSavedCaseIsNoFileOfAnswers() throws IOException {
+    Path file =
+        Files.writeString(folder.resolve("a.json"), "{\"format\": \"closehand-case\", \"x\": 1}");
+    World world = World.run("", "advise", "--answers", file.toString());
+    assertEquals(ExitCode.BAD_DATA, world.code());
+    assertTrue(world.error().contains("a saved case, not a file of answers"), world.error());
+    assertFalse(world.error().contains("no question"), world.error());
+  }
+
+  @Test
+  void aControlCharacterInAFileIsCalledOne() throws IOException {
+    Path file = Files.writeString(folder.resolve("a.json"), "{\"pain.now\": \"\u001b[2J\"}");
+    World world = World.run("", "advise", "--answers", file.toString());
+    assertEquals(ExitCode.BAD_DATA, world.code());
+    assertTrue(world.error().contains("control character"), world.error());
+    assertFalse(world.error().contains("\u001b"), "nothing of it reaches the terminal");
+  }
+
+  @Test
+  void aGameThatTakesNothingOfAnIdeaIsNamedBesideIt() {
+    String otter = "examples/amber-otter/answers.json";
+    String advice = World.run("", "advise", "--answers", otter).output();
+    List<String> refused =
+        Stream.of(advice.split("\n(?= *[0-9]+\\. )"))
+            .filter(idea -> idea.contains("Racing (races with my cousins) does not take this"))
+            .map(idea -> idea.replaceAll("(?s).*?\\[([A-Z_]+)\\].*", "$1"))
+            .toList();
+    assertEquals(List.of("ONSCREEN", "VOICE", "SOUND", "MOUSE_PLAIN", "MOUSE_SIDE_R"), refused);
   }
 
   @Test

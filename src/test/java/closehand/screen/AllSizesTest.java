@@ -55,6 +55,9 @@ class AllSizesTest {
       String row = frame.text().get(frame.cursor().row());
       boolean typing = model.top().screen().draft().isPresent();
       assertTrue(row.contains("> ") || typing, () -> size + "\n" + String.join("\n", frame.text()));
+      long marks =
+          frame.text().stream().filter(t -> t.startsWith("> ") || t.startsWith(" > ")).count();
+      assertTrue(marks <= 1, () -> size + "\n" + String.join("\n", frame.text()));
     }
   }
 

@@ -157,6 +157,19 @@ class RequirementsTest {
     assertEquals(answers(at("0 CON-03", "")), answers(stopped));
   }
 
+  @Test
+  void a16AfterAStopTheMarkStandsWhereItWas() {
+    for (String away : List.of("9", "0", "0S")) {
+      ScreenModel model = Scenes.step(at("0 CON-03", ""), Key.Named.DOWN);
+      int before = Moved.chosen(model);
+      for (char key : (away + "0").toCharArray()) {
+        model = Scenes.step(model, Scenes.key(key));
+      }
+      assertTrue(model.top().screen() instanceof QuestionScreen, text(model));
+      assertEquals(before, Moved.chosen(model), away);
+    }
+  }
+
   @ParameterizedTest
   @MethodSource("scenes")
   void a17TheSameModelIsAlwaysTheSameFrame(Scenes.Scene scene) {

@@ -17,8 +17,6 @@ import java.util.Set;
  * each line, and its four directions as buttons.
  */
 final class InputMaker {
-  private static final Set<String> TAKEN_OVER =
-      Set.of("button", "axis1", "axis2", "trigger", "panelButton");
   private static final List<String> DIRECTIONS = List.of("up", "left", "down", "right");
 
   /** A switch under a helping hand: never for what must come at once. */
@@ -149,13 +147,6 @@ final class InputMaker {
       String id,
       Part part) {
     PlanFigures.Kind kind = figures.kinds().get(input.kind());
-    PlanFigures.Family family = figures.families().get(approach.id());
-    boolean takenOver =
-        family != null && !family.buttonsSpeak().isEmpty() && TAKEN_OVER.contains(input.kind());
-    List<String> speaks =
-        takenOver && family != null
-            ? family.buttonsSpeak()
-            : kind == null ? List.of("any") : kind.speaks();
     made.add(
         new SuppliedInput(
             id,
@@ -169,7 +160,7 @@ final class InputMaker {
             latency(approach),
             uses(approach, input, effector),
             input.effort() * (kind == null ? 1 : kind.times()),
-            speaks,
+            figures.speaks(approach.id(), input.kind()),
             kind != null && kind.needsCursor(),
             part.suffix().isEmpty() ? input.usage() : "",
             part.column(),

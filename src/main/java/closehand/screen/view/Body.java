@@ -3,6 +3,7 @@ package closehand.screen.view;
 import closehand.report.Clean;
 import closehand.report.Glyphs;
 import closehand.report.Wrap;
+import closehand.screen.frame.CellText;
 import closehand.screen.frame.Role;
 import java.util.ArrayList;
 import java.util.List;
@@ -115,14 +116,14 @@ final class Body {
 
   private List<String> wrapped(String first, String hang, String text) {
     return columns - Math.max(first.length(), hang.length()) >= LEAST_TEXT
-        ? Wrap.lines(columns, first, hang, Clean.of(text, glyphs))
+        ? Wrap.lines(columns, first, hang, Clean.of(text, glyphs), CellText::width)
         : cut(columns, Clean.of(text, glyphs));
   }
 
   private List<String> wrap(int room, String text) {
     List<String> some =
         room >= LEAST_TEXT
-            ? Wrap.lines(room, "", "", Clean.of(text, glyphs))
+            ? Wrap.lines(room, "", "", Clean.of(text, glyphs), CellText::width)
             : cut(Math.max(1, room), Clean.of(text, glyphs));
     return some.isEmpty() ? List.of("") : some;
   }
@@ -130,9 +131,16 @@ final class Body {
   /** Where not even a short word fits, text is cut where the line ends. */
   private static List<String> cut(int room, String text) {
     List<String> parts = new ArrayList<>();
-    int[] points = text.codePoints().toArray();
-    for (int from = 0; from < points.length; from += room) {
-      parts.add(new String(points, from, Math.min(room, points.length - from)));
+    StringBuilder part = new StringBuilder();
+    for (String cluster : CellText.clusters(text)) {
+      if (part.length() > 0 && CellText.width(part + cluster) > room) {
+        parts.add(part.toString());
+        part.setLength(0);
+      }
+      part.append(cluster);
+    }
+    if (part.length() > 0) {
+      parts.add(part.toString());
     }
     return parts;
   }

@@ -3,6 +3,7 @@ package closehand.screen.view;
 import closehand.report.Clean;
 import closehand.report.Glyphs;
 import closehand.report.Wrap;
+import closehand.screen.frame.CellText;
 import closehand.screen.frame.ScreenSize;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,7 +48,7 @@ record Rooms(
     int columns = Math.min(WIDEST, size.columns() - 2 * left);
     boolean tall = size.rows() >= TALL;
     String heading = Clean.of(content.heading(), glyphs);
-    boolean bar = size.rows() >= MIDDLE && heading.codePointCount(0, heading.length()) <= columns;
+    boolean bar = size.rows() >= MIDDLE && CellText.width(heading) <= columns;
     boolean keys = size.rows() >= LOW;
     List<String> status = status(content, columns, size.rows(), glyphs);
     int top = (bar ? 1 : 0) + (bar && tall ? 1 : 0);
@@ -73,7 +74,8 @@ record Rooms(
     int most = rows >= TALL ? 4 : rows >= STATUS_FROM ? 2 : 0;
     List<String> lines = new ArrayList<>();
     for (String sentence : most == 0 ? List.<String>of() : content.status()) {
-      List<String> wrapped = Wrap.lines(Math.max(10, columns), "", "", Clean.of(sentence, glyphs));
+      List<String> wrapped =
+          Wrap.lines(Math.max(10, columns), "", "", Clean.of(sentence, glyphs), CellText::width);
       if (lines.size() + wrapped.size() <= most) {
         lines.addAll(wrapped);
       }

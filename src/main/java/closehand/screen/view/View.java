@@ -64,7 +64,8 @@ public final class View {
       canvas.put(row, rooms.left(), line.text(), line.role());
       return;
     }
-    boolean chosen = line.stop() == spot.chosen();
+    // While the rest of it is still below, the mark stands on the way there and nowhere else.
+    boolean chosen = line.stop() == spot.chosen() && !layout.isUnread(spot);
     int column = rooms.left();
     if (chosen && line.part() == 0) {
       canvas.put(row, column, MARKED, Role.MARK);

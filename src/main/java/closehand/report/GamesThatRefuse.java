@@ -1,0 +1,45 @@
+package closehand.report;
+
+import closehand.bank.Approach;
+import closehand.bank.PlanFigures;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Which wanted games take nothing that an idea sends, by what was told of them. */
+final class GamesThatRefuse {
+  /** The inputs of ideas that change something else and send nothing themselves. */
+  private static final String SETTING = "setting";
+
+  private GamesThatRefuse() {}
+
+  /** One sentence; empty where every game takes it or nobody knows what a game takes. */
+  static String sentence(PageInput input, Approach approach) {
+    Optional<PlanFigures> figures = input.bank().planFigures();
+    if (figures.isEmpty() || input.byGame().isEmpty()) {
+      return "";
+    }
+    List<String> refusing = new ArrayList<>();
+    for (int slot : input.byGame().keySet()) {
+      List<String> taken = input.facts().codes("games." + slot + ".accepts");
+      if (!taken.isEmpty() && !takes(figures.get(), approach, taken)) {
+        refusing.add(GameLines.name(input, slot));
+      }
+    }
+    return refusing.isEmpty()
+        ? ""
+        : "By your answers, "
+            + Phrases.listed(refusing)
+            + (refusing.size() == 1 ? " does" : " do")
+            + " not take this; check that before you borrow one.";
+  }
+
+  private static boolean takes(PlanFigures figures, Approach approach, List<String> taken) {
+    return approach.inputs().stream().allMatch(i -> i.kind().equals(SETTING))
+        || approach.inputs().stream()
+            .filter(i -> !i.kind().equals(SETTING))
+            .map(i -> figures.speaks(approach.id(), i.kind()))
+            .anyMatch(
+                s -> s.contains(PlanFigures.ANYTHING) || s.stream().anyMatch(taken::contains));
+  }
+}
