@@ -6,14 +6,20 @@ import closehand.measure.statistics.VerdictWords;
 import closehand.measure.trial.SideBySide;
 import closehand.measure.trial.Trial;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** Two set-ups side by side in plain text, and what follows. */
 public final class ComparisonText {
+  private static final String METHODS =
+      "Wobble: from your own repeats (after Jacobson and Truax 1991). Chance: every way of dealing the trials out is"
+          + " counted (Fisher 1935), or about where there are too many. Pairs and overlap less trend: Parker and"
+          + " others 2009 and 2011; a trend of A alone can bring the last below -1.";
   private static final List<Integer> WIDTHS = List.of(22, 23, 23);
 
   private final SideBySide both;
@@ -35,31 +41,33 @@ public final class ComparisonText {
     ComparisonText text = new ComparisonText(both);
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Heading("Two set-ups side by side"));
+    pieces.add(Paragraph.of(text.choice()));
+    both.warnings().forEach(w -> pieces.add(Paragraph.item(warning(w))));
+    pieces.add(new Gap());
     pieces.add(new Table(WIDTHS, text.rows()));
     pieces.add(new Gap());
-    pieces.add(Paragraph.headed("What worked.", text.words(both.success())));
-    pieces.add(Paragraph.of(figures(both.success(), "of ten")));
-    pieces.add(new Gap());
-    pieces.add(Paragraph.headed("Pain in a trial.", text.words(both.pain())));
-    pieces.add(Paragraph.of(figures(both.pain(), "points")));
-    pieces.add(new Gap());
-    pieces.add(Paragraph.headed("How hard.", text.words(both.effort())));
-    pieces.add(Paragraph.headed("Satisfied.", text.words(both.satisfaction())));
-    pieces.add(new Gap());
-    pieces.add(Paragraph.headed("What follows.", text.choice()));
-    both.warnings().forEach(w -> pieces.add(Paragraph.item(warning(w))));
+    text.verdicts()
+        .forEach((name, verdict) -> pieces.add(Paragraph.item(text.words(name, verdict))));
     pieces.addAll(text.plot(trials));
+    pieces.add(new Heading("The figures behind it"));
+    text.verdicts().forEach((name, verdict) -> pieces.addAll(figures(name, verdict)));
+    pieces.add(Paragraph.of(METHODS));
     pieces.add(new Gap());
     pieces.add(Paragraph.of(VerdictWords.GROUND));
     pieces.add(
         Paragraph.of(
             "Up by 2 in pain, tingling or numbness, or worse the next day: stop, rest, and ask your health team"
                 + " before another trial."));
-    return Sheet.text(pieces.stream().filter(p -> !isEmpty(p)).toList(), glyphs);
+    return Sheet.text(pieces, glyphs);
   }
 
-  private static boolean isEmpty(Piece piece) {
-    return piece instanceof Paragraph paragraph && paragraph.text().isEmpty();
+  private Map<String, Verdict> verdicts() {
+    Map<String, Verdict> verdicts = new LinkedHashMap<>();
+    verdicts.put("What worked", both.success());
+    verdicts.put("Pain", both.pain());
+    verdicts.put("How hard", both.effort());
+    verdicts.put("Satisfied", both.satisfaction());
+    return verdicts;
   }
 
   private List<List<String>> rows() {
@@ -101,36 +109,39 @@ public final class ComparisonText {
     return text.equals("-0.0") ? "0.0" : text;
   }
 
-  private String words(Verdict verdict) {
-    return VerdictWords.of(verdict, first, second);
+  private String words(String name, Verdict verdict) {
+    String words = VerdictWords.of(verdict, first, second);
+    return name + ": " + words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
   }
 
-  private static String figures(Verdict verdict, String unit) {
-    return verdict
-        .figures()
-        .map(
+  private static List<Piece> figures(String name, Verdict verdict) {
+    return verdict.figures().stream()
+        .<Piece>map(
             d ->
-                "The means are "
-                    + number(d.size())
-                    + " "
-                    + unit
-                    + " apart; your own wobble allows for "
-                    + number(d.wobble())
-                    + ". Chance alone would do this in "
-                    + percent(d.chance().twoSided())
-                    + " % of all ways to deal the trials out"
-                    + (d.chance().exact() ? "" : " (about)")
-                    + ". "
-                    + percent(d.overlap().wonShare())
-                    + " % of pairs speak for B; less what A was gaining by itself, "
-                    + number(d.overlap().tauLessTrend())
-                    + " on a scale from -1 to 1.")
-        .orElse("");
+                Paragraph.item(
+                    name
+                        + ": the means are "
+                        + number(d.size())
+                        + " apart, your own wobble allows for "
+                        + number(d.wobble())
+                        + "; chance alone "
+                        + percent(d.chance().twoSided())
+                        + (d.chance().exact() ? "" : ", about")
+                        + "; pairs in which B is better "
+                        + percent(d.overlap().wonShare())
+                        + "; overlap less trend "
+                        + number(d.overlap().tauLessTrend())
+                        + "."))
+        .toList();
   }
 
   private static String percent(double share) {
     double percent = 100 * share;
-    return percent > 0 && percent < 1 ? number(percent) : Long.toString(Math.round(percent));
+    if (percent > 0 && percent < 0.1) {
+      return "less than 0.1 %";
+    }
+    return (percent > 0 && percent < 1 ? number(percent) : Long.toString(Math.round(percent)))
+        + " %";
   }
 
   private String choice() {
@@ -178,16 +189,14 @@ public final class ComparisonText {
       pieces.add(new Gap());
     }
     for (int i = 0; i < shown.size(); i++) {
-      pieces.add(Paragraph.item(line(i + 1, shown.get(i))));
+      pieces.add(Paragraph.numbered(i + 1, line(shown.get(i))));
     }
     return pieces;
   }
 
-  private String line(int place, Trial trial) {
+  private String line(Trial trial) {
     OptionalDouble worked = trial.worked(both.actions());
-    return place
-        + ". "
-        + PlainDate.of(trial.day())
+    return PlainDate.of(trial.day())
         + ", "
         + (trial.setUp().name().equals(first) ? "A" : "B")
         + ": "

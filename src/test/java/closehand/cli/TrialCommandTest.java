@@ -35,7 +35,7 @@ class TrialCommandTest {
   }
 
   private static String flowing(World world) {
-    return world.output().replace('\n', ' ');
+    return world.output().replaceAll("\\s+", " ");
   }
 
   @Test
