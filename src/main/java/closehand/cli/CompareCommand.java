@@ -87,7 +87,7 @@ final class CompareCommand {
   private static List<String> lastTwo(List<Trial> trials, List<String> known) {
     Set<String> last = new LinkedHashSet<>();
     for (int i = trials.size() - 1; i >= 0 && last.size() < 2; i--) {
-      if (trials.get(i).done() && known.contains(trials.get(i).setUp().name())) {
+      if (trials.get(i).counts() && known.contains(trials.get(i).setUp().name())) {
         last.add(trials.get(i).setUp().name());
       }
     }

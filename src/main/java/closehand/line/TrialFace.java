@@ -58,6 +58,7 @@ public final class TrialFace {
     if (unwilling.isPresent()) {
       return unwilling.get();
     }
+    sayWhatIsToBeSaid();
     while (true) {
       Optional<TrialWords.Put> put = dialogue.put();
       if (put.isEmpty()) {
@@ -131,6 +132,13 @@ public final class TrialFace {
     return take(dialogue.answered(typed.equals("-") ? "" : typed), true);
   }
 
+  private void sayWhatIsToBeSaid() {
+    if (!dialogue.said().isEmpty()) {
+      console.gap();
+      dialogue.said().forEach(console::say);
+    }
+  }
+
   /** {@code s} alone, or with the number of what came. */
   private static Optional<StopSign> stop(String typed) {
     if (typed.equals("s") || typed.equals("stop")) {
@@ -150,10 +158,7 @@ public final class TrialFace {
     if (!refused) {
       keep.apply(dialogue.trial()).forEach(console::say);
     }
-    if (!dialogue.said().isEmpty()) {
-      console.gap();
-      dialogue.said().forEach(console::say);
-    }
+    sayWhatIsToBeSaid();
     if (refused && console.scripted()) {
       return notUnderstood();
     }

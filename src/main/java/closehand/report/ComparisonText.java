@@ -178,7 +178,7 @@ public final class ComparisonText {
   private List<Piece> plot(List<Trial> trials) {
     List<Trial> shown =
         trials.stream()
-            .filter(Trial::done)
+            .filter(Trial::counts)
             .filter(t -> t.setUp().name().equals(first) || t.setUp().name().equals(second))
             .toList();
     List<Piece> pieces = new ArrayList<>();

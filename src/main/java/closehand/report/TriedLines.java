@@ -24,7 +24,7 @@ public final class TriedLines {
     Map<String, List<Trial>> bySetUp = new LinkedHashMap<>();
     for (int i = trials.size() - 1; i >= 0; i--) {
       Trial trial = trials.get(i);
-      if (trial.done() && trial.day().compareTo(since) >= 0) {
+      if (trial.counts() && trial.day().compareTo(since) >= 0) {
         bySetUp.computeIfAbsent(trial.setUp().name(), n -> new ArrayList<>()).add(trial);
       }
     }

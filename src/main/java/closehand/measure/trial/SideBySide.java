@@ -95,7 +95,7 @@ public record SideBySide(
 
   /** Which trials count, and in what order set-ups were first tried. */
   public static List<SetUp> setUps(List<Trial> trials) {
-    return TrialWords.known(trials.stream().filter(Trial::done).toList());
+    return TrialWords.known(trials.stream().filter(Trial::counts).toList());
   }
 
   /**
@@ -104,12 +104,12 @@ public record SideBySide(
    * @param trials all trials of the player, in order
    * @param first the name of one
    * @param second the name of the other
-   * @throws IllegalArgumentException if one of them has no finished trial
+   * @throws IllegalArgumentException if one of them has no trial that counts
    */
   public static SideBySide of(List<Trial> trials, String first, String second) {
     List<Trial> done =
         trials.stream()
-            .filter(Trial::done)
+            .filter(Trial::counts)
             .filter(t -> t.setUp().name().equals(first) || t.setUp().name().equals(second))
             .toList();
     Row a = row(done, first);
@@ -133,7 +133,7 @@ public record SideBySide(
   private static Row row(List<Trial> done, String name) {
     List<Trial> its = done.stream().filter(t -> t.setUp().name().equals(name)).toList();
     if (its.isEmpty()) {
-      throw new IllegalArgumentException("no finished trial with this set-up");
+      throw new IllegalArgumentException("no trial that counts with this set-up");
     }
     return new Row(its.get(0).setUp(), its);
   }

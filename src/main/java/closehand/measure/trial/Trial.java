@@ -118,6 +118,11 @@ public record Trial(
         false);
   }
 
+  /** Whether it tells something about its set-up: all was asked, or it had to be stopped. */
+  public boolean counts() {
+    return done || stopped.isPresent();
+  }
+
   /** The mean of what worked of ten over these actions; empty unless each of them was counted. */
   public OptionalDouble worked(List<String> names) {
     List<Integer> counts = new ArrayList<>();

@@ -34,7 +34,8 @@ public record TrialDialogue(
 
   /** A new trial, or one that is gone on with. */
   public static TrialDialogue on(Trial trial, List<Trial> earlier) {
-    return new TrialDialogue(trial, earlier, Set.of(), List.of(), Optional.empty());
+    TrialDialogue begun = new TrialDialogue(trial, earlier, Set.of(), List.of(), Optional.empty());
+    return trial.stopped().isEmpty() && begun.painStops() ? begun.stopped(StopSign.PAIN) : begun;
   }
 
   /** The next open step; nothing when all was asked. */

@@ -108,6 +108,18 @@ class TrialDialogueTest {
   }
 
   @Test
+  void aTrialGoneOnWithWhosePainWasChangedInTheFileStopsAtOnce() {
+    Trial edited =
+        ready(List.of())
+            .trial()
+            .feeling(Felt.UNSAID.withPain(7), java.util.OptionalInt.empty(), Felt.UNSAID);
+    TrialDialogue again = TrialDialogue.on(edited, List.of());
+    assertEquals(Optional.of(StopSign.PAIN), again.trial().stopped());
+    assertTrue(again.said().get(0).startsWith("Stop here."));
+    assertTrue(again.trial().counts() && !again.trial().done());
+  }
+
+  @Test
   void whatWasStoppedIsNotTriedAgainThatDay() {
     Trial stopped = ready(List.of()).answered("3").answered("2").answered("").trial();
     assertTrue(stopped.done());
