@@ -23,11 +23,18 @@ final class TrialCommand {
   private final Surroundings surroundings;
   private final BankOption options;
   private final Cases cases;
+  private final boolean line;
 
-  TrialCommand(Surroundings surroundings, BankOption options, Cases cases) {
+  /**
+   * For one run.
+   *
+   * @param line whether the line face is wanted even where the full screen would do
+   */
+  TrialCommand(Surroundings surroundings, BankOption options, Cases cases, boolean line) {
     this.surroundings = surroundings;
     this.options = options;
     this.cases = cases;
+    this.line = line;
   }
 
   int run(String name) throws IOException {
@@ -102,7 +109,8 @@ final class TrialCommand {
     return lead(console, new TrialKeeping(cases, bank, file), trials);
   }
 
-  private int lead(PlainConsole console, TrialKeeping keeping, List<Trial> trials) {
+  private int lead(PlainConsole console, TrialKeeping keeping, List<Trial> trials)
+      throws IOException {
     String today = surroundings.today();
     Optional<Trial> open =
         trials.isEmpty()
@@ -119,11 +127,20 @@ final class TrialCommand {
     }
     List<Trial> earlier = goOn ? trials.subList(0, trials.size() - 1) : trials;
     Trial trial = goOn ? open.orElseThrow() : Trial.begun(today);
+    TrialDialogue dialogue = TrialDialogue.on(trial, earlier);
+    TrialScreen screen = new TrialScreen(surroundings, options.glyphs(surroundings), line);
+    Optional<TrialScreen.Shown> shown =
+        screen.show(dialogue, now -> keeping.keep(earlier.size(), now, surroundings));
+    if (shown.isPresent()) {
+      Trial last = shown.get().trial();
+      TrialFace.Ending ending = last.done() ? TrialFace.Ending.FINISHED : TrialFace.Ending.LEFT;
+      farewell(console, ending, last, keeping);
+      surroundings.output().flush();
+      return exitCode(ending, keeping);
+    }
+    console.say(screen.why());
     TrialFace face =
-        new TrialFace(
-            console,
-            TrialDialogue.on(trial, earlier),
-            now -> keeping.keep(earlier.size(), now, surroundings));
+        new TrialFace(console, dialogue, now -> keeping.keep(earlier.size(), now, surroundings));
     TrialFace.Ending ending = face.run();
     farewell(console, ending, face.trial(), keeping);
     surroundings.output().flush();

@@ -23,12 +23,15 @@ final class TrialOptions extends Subcommand {
   @Parameters(paramLabel = "CASE", description = "A saved case, by its name.")
   private String caseName = "";
 
+  @Option(names = "--line", description = "Line by line, for screen readers and pipes.")
+  private boolean line;
+
   @Option(names = "--home", paramLabel = "DIR", description = "Where cases are kept.")
   private @Nullable Path home;
 
   @Override
   int run(Surroundings surroundings) throws IOException {
     Cases cases = Cases.in(Optional.ofNullable(home), surroundings);
-    return new TrialCommand(surroundings, bank, cases).run(caseName);
+    return new TrialCommand(surroundings, bank, cases, line).run(caseName);
   }
 }
