@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param cautions cautions and their words
  * @param sources what the content rests on
  * @param planFigures what a control plan is weighed with; a bank without it makes no plans
+ * @param tasks the measured tasks; a bank without them measures nothing
  * @param fingerprint a hash of the files it was read from
  */
 public record Bank(
@@ -32,6 +33,7 @@ public record Bank(
     List<Caution> cautions,
     List<Source> sources,
     Optional<PlanFigures> planFigures,
+    Optional<TaskBook> tasks,
     String fingerprint) {
   public Bank {
     terms = List.copyOf(terms);
@@ -45,7 +47,7 @@ public record Bank(
     sources = List.copyOf(sources);
   }
 
-  /** A bank that makes no control plans. */
+  /** A bank that makes no control plans and measures nothing. */
   public Bank(
       Questionnaire questionnaire,
       List<Term> terms,
@@ -69,6 +71,7 @@ public record Bank(
         games,
         cautions,
         sources,
+        Optional.empty(),
         Optional.empty(),
         fingerprint);
   }

@@ -29,6 +29,7 @@ public final class BankCheck {
     new RuleCheck(bank, kinds, doubt, problems).check();
     new CatalogueCheck(bank, doubt, problems).check();
     PlanFiguresCheck.check(bank, doubt, problems);
+    bank.tasks().ifPresent(t -> new TaskCheck(bank, t, kinds, doubt, problems).check());
     return problems.stream().distinct().toList();
   }
 }

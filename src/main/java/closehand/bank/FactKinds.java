@@ -49,6 +49,14 @@ final class FactKinds {
     knowsCautions = !doubt.lacks(Catalogue.CAUTIONS);
   }
 
+  /** Names that stand for themselves, such as what a task counts. */
+  FactKinds(Map<String, FactType> names) {
+    facts.putAll(names);
+    cautions = List.of();
+    complete = true;
+    knowsCautions = true;
+  }
+
   private void fact(Field field, String name, Doubt doubt) {
     facts.put(name, field.type());
     if (doubt.about(field.where()) || isHalf(field.type())) {

@@ -3,7 +3,9 @@ package closehand.cli;
 import closehand.bank.Caution;
 import closehand.bank.CautionClass;
 import closehand.bank.Field;
+import closehand.bank.TaskBook;
 import closehand.interview.Interview;
+import closehand.interview.Measured;
 import closehand.interview.Provenance;
 import closehand.interview.Wording;
 import closehand.plan.PlanAsk;
@@ -19,6 +21,7 @@ import closehand.report.PlayerPage;
 import closehand.report.QuietLine;
 import closehand.report.StopNotice;
 import closehand.report.SuggestionText;
+import closehand.report.TaskGate;
 import closehand.report.Wrap;
 import closehand.rules.Advice;
 import closehand.rules.GameActions;
@@ -27,6 +30,13 @@ import closehand.rules.Warning;
 import closehand.rules.next.Asking;
 import closehand.rules.next.Proposal;
 import java.io.IOException;
+import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -34,17 +44,32 @@ import java.util.Optional;
 
 /** What the line face sees of the program: advice in words, saving, the page. */
 final class CaseDesk implements Desk {
+  private static final int NOON = 12;
+
   private final Pages pages;
   private final Kept kept;
   private final Glyphs glyphs;
-  private final String today;
+  private final Clock clock;
+  private final Instant begun;
+  private Optional<TaskGate> tasks = Optional.empty();
   private boolean troubled;
 
+  /** A desk on one fixed day. */
   CaseDesk(Pages pages, Kept kept, Glyphs glyphs, String today) {
+    this(
+        pages,
+        kept,
+        glyphs,
+        Clock.fixed(
+            LocalDate.parse(today).atTime(NOON, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC));
+  }
+
+  CaseDesk(Pages pages, Kept kept, Glyphs glyphs, Clock clock) {
     this.pages = pages;
     this.kept = kept;
     this.glyphs = glyphs;
-    this.today = today;
+    this.clock = clock;
+    this.begun = clock.instant();
   }
 
   @Override
@@ -70,7 +95,7 @@ final class CaseDesk implements Desk {
         Holds.of(advice, interview.asker() == Provenance.By.CLINICIAN),
         notices,
         lowerable,
-        () -> lines(SuggestionText.of(pages.input(interview, kept.name(), today), glyphs)));
+        () -> lines(SuggestionText.of(pages.input(interview, kept.name(), today()), glyphs)));
   }
 
   private Consultation.Notice notice(Interview interview, Warning warning) {
@@ -135,12 +160,12 @@ final class CaseDesk implements Desk {
 
   @Override
   public List<String> page(Interview interview) {
-    return lines(PlayerPage.of(pages.input(interview, kept.name(), today), glyphs));
+    return lines(PlayerPage.of(pages.input(interview, kept.name(), today()), glyphs));
   }
 
   @Override
   public List<String> plan(Interview interview) {
-    PageInput input = pages.input(interview, kept.name(), today);
+    PageInput input = pages.input(interview, kept.name(), today());
     return Pages.planning(input, Map.of())
         .map(p -> p.session(PlanAsk.USUAL, () -> PlanCommand.QUICK))
         .map(plans -> lines(PlanText.of(input, List.copyOf(plans.values()), glyphs)))
@@ -169,8 +194,44 @@ final class CaseDesk implements Desk {
   }
 
   @Override
+  public Optional<TaskBook> taskBook() {
+    return pages.bank().tasks();
+  }
+
+  @Override
+  public Optional<TaskGate> tasks() {
+    if (tasks.isEmpty()) {
+      tasks = TaskGate.of(pages.bank());
+    }
+    return tasks;
+  }
+
+  @Override
+  public TaskGate.Day day(Interview interview) {
+    List<Measured> today = new ArrayList<>(Measured.on(kept.measured(), today()));
+    // What was measured in this sitting counts even if it could not be kept.
+    interview.measured().stream()
+        .filter(m -> today.stream().noneMatch(k -> k.at("").equals(m.at(""))))
+        .forEach(m -> today.add(m.at(Moment.now(clock))));
+    int minutes = (int) Duration.between(begun, clock.instant()).toMinutes();
+    return new TaskGate.Day(today, sinceLast(today), PartOfDay.at(clock), Math.max(0, minutes));
+  }
+
+  private Optional<Long> sinceLast(List<Measured> today) {
+    try {
+      return today.stream()
+          .filter(m -> !m.goes().isEmpty())
+          .map(m -> OffsetDateTime.parse(m.at()).toInstant())
+          .max(Instant::compareTo)
+          .map(last -> Math.max(0, Duration.between(last, clock.instant()).toSeconds()));
+    } catch (DateTimeException e) {
+      return Optional.of(0L);
+    }
+  }
+
+  @Override
   public String today() {
-    return today;
+    return LocalDate.now(clock).toString();
   }
 
   @Override

@@ -152,7 +152,7 @@ final class InterviewCommand {
       PlainConsole console, Glyphs glyphs, Bank bank, StoredCase kept, Interview interview)
       throws IOException {
     Pages pages = new Pages(bank);
-    CaseDesk desk = new CaseDesk(pages, kept, glyphs, surroundings.today());
+    CaseDesk desk = new CaseDesk(pages, kept, glyphs, surroundings.clock());
     LineFace face = new LineFace(console, desk, interview);
     LineFace.Ending ending = face.run();
     if (ending == LineFace.Ending.DELETED) {

@@ -1,7 +1,9 @@
 package closehand.cli;
 
 import closehand.interview.Interview;
+import closehand.interview.Measured;
 import java.io.IOException;
+import java.util.List;
 
 /** Where one case is kept. */
 interface Kept {
@@ -10,6 +12,11 @@ interface Kept {
 
   /** Keeps the interview as it stands, in place of what was kept before. */
   void save(Interview interview) throws IOException;
+
+  /** Every task of the case that was measured, as far as it is kept. */
+  default List<Measured> measured() {
+    return List.of();
+  }
 
   /** Why it could not be kept, in a plain sentence. */
   String trouble(IOException e);

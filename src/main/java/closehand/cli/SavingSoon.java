@@ -1,7 +1,9 @@
 package closehand.cli;
 
 import closehand.interview.Interview;
+import closehand.interview.Measured;
 import java.io.IOException;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
@@ -43,6 +45,11 @@ final class SavingSoon implements Kept {
     if (last.isPresent()) {
       throw last.get();
     }
+  }
+
+  @Override
+  public List<Measured> measured() {
+    return kept.measured();
   }
 
   private ExecutorService running() {

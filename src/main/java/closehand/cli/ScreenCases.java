@@ -105,7 +105,7 @@ final class ScreenCases implements CaseBook, AutoCloseable {
     if (outcome instanceof CaseOpening.Outcome.Ready ready) {
       putAway();
       open = Optional.of(ready.kept());
-      CaseDesk desk = new CaseDesk(pages(), ready.kept().soon(), glyphs, surroundings.today());
+      CaseDesk desk = new CaseDesk(pages(), ready.kept().soon(), glyphs, surroundings.clock());
       return new Opened(Optional.of(new Holding(desk, ready.interview())), listener.heard());
     }
     List<String> heard = listener.heard();
@@ -138,7 +138,7 @@ final class ScreenCases implements CaseBook, AutoCloseable {
                 Provenance.By.VOLUNTEER,
                 Optional.empty())
             .after(new Message.Resume());
-    CaseDesk desk = new CaseDesk(pages(), new NotKept(), glyphs, surroundings.today());
+    CaseDesk desk = new CaseDesk(pages(), new NotKept(), glyphs, surroundings.clock());
     return new Opened(
         Optional.of(new Holding(desk, interview)),
         List.of(
@@ -193,7 +193,7 @@ final class ScreenCases implements CaseBook, AutoCloseable {
 
   /** What ends a sitting with this case. */
   Leaving leaving(StoredCase stored, Console console) {
-    CaseDesk desk = new CaseDesk(pages(), stored, glyphs, surroundings.today());
+    CaseDesk desk = new CaseDesk(pages(), stored, glyphs, surroundings.clock());
     return new Leaving(surroundings, console, pages(), stored, desk);
   }
 

@@ -81,7 +81,7 @@ final class ScreenSession implements AutoCloseable {
       stored.pages().delete();
       return ExitCode.DONE;
     }
-    CaseDesk desk = new CaseDesk(book.pages(), stored, glyphs, surroundings.today());
+    CaseDesk desk = new CaseDesk(book.pages(), stored, glyphs, surroundings.clock());
     console.lines(desk.page(interview));
     console.gap();
     if (!book.leaving(stored, console).keep(interview)) {

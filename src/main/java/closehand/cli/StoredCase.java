@@ -8,6 +8,7 @@ import closehand.interview.CaseRecord;
 import closehand.interview.Event;
 import closehand.interview.History;
 import closehand.interview.Interview;
+import closehand.interview.Measured;
 import closehand.interview.SavedCase;
 import closehand.interview.Suggested;
 import closehand.json.CaseDocument;
@@ -70,6 +71,11 @@ final class StoredCase implements Kept, Closeable {
   /** The whole case, up to the last save. */
   CaseDocument document() {
     return document;
+  }
+
+  @Override
+  public List<Measured> measured() {
+    return document.record().measured();
   }
 
   /** Whether the case is sealed. */

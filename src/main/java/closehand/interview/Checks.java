@@ -1,10 +1,12 @@
 package closehand.interview;
 
+import closehand.bank.TaskKind;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The questions asked again: before and after a run of bodily tasks, and consent after a break.
@@ -16,6 +18,7 @@ import java.util.Optional;
  * @param painBefore the lowest pain found before a run in this sitting
  * @param earlier what the questions asked again had as answers before the first check
  * @param stopped why there are no more tasks in this sitting, if so
+ * @param taken a measured task that was taken up, if one was
  */
 record Checks(
     Stage stage,
@@ -24,7 +27,8 @@ record Checks(
     boolean touched,
     Optional<Double> painBefore,
     Map<String, Answer> earlier,
-    Optional<String> stopped) {
+    Optional<String> stopped,
+    Optional<Taken> taken) {
 
   /** Nothing asked again yet. */
   static final Checks NONE =
@@ -35,6 +39,7 @@ record Checks(
           false,
           Optional.empty(),
           Map.of(),
+          Optional.empty(),
           Optional.empty());
 
   Checks {
@@ -56,28 +61,47 @@ record Checks(
     AFTER_BREAK
   }
 
+  /**
+   * A measured task that was taken up.
+   *
+   * @param fact the fact it answers first of all
+   * @param kinds which kinds of task it is
+   * @param from where the interview stood before
+   */
+  record Taken(String fact, Set<TaskKind> kinds, Optional<String> from) {
+    Taken {
+      kinds = Set.copyOf(kinds);
+    }
+  }
+
+  /** A measured task is taken up. */
+  Checks taking(Taken one) {
+    return new Checks(stage, queue, then, touched, painBefore, earlier, stopped, Optional.of(one));
+  }
+
   /** Begins asking these again; the answers they have now are what later ones are held against. */
   Checks begin(Stage next, List<String> facts, Optional<String> destination, Answers answers) {
     Map<String, Answer> known = new HashMap<>(earlier);
     for (String fact : facts) {
       answers.answer(fact).ifPresent(answer -> known.putIfAbsent(fact, answer));
     }
-    return new Checks(next, facts, destination, false, painBefore, known, stopped);
+    return new Checks(
+        next, facts, destination, false, painBefore, known, stopped, Optional.empty());
   }
 
   /** A run of tasks begins at once, since the bank asks nothing again. */
   Checks run() {
-    return new Checks(Stage.TASKS, List.of(), then, false, painBefore, earlier, stopped);
+    return new Checks(Stage.TASKS, List.of(), then, false, painBefore, earlier, stopped, taken);
   }
 
   /** A task was put to the player. */
   Checks touch() {
-    return new Checks(stage, queue, then, true, painBefore, earlier, stopped);
+    return new Checks(stage, queue, then, true, painBefore, earlier, stopped, taken);
   }
 
   /** Only these are still to be asked again. */
   Checks keep(List<String> facts) {
-    return new Checks(stage, facts, then, touched, painBefore, earlier, stopped);
+    return new Checks(stage, facts, then, touched, painBefore, earlier, stopped, taken);
   }
 
   /** One question is dealt with, asked again or not. */
@@ -85,7 +109,14 @@ record Checks(
     List<String> rest = new ArrayList<>(queue);
     rest.remove(fact);
     return new Checks(
-        stage, rest, then.filter(t -> !t.equals(fact)), touched, painBefore, earlier, stopped);
+        stage,
+        rest,
+        then.filter(t -> !t.equals(fact)),
+        touched,
+        painBefore,
+        earlier,
+        stopped,
+        taken);
   }
 
   /** The queue is empty: a run begins after the check before it, else the talk goes on. */
@@ -93,19 +124,28 @@ record Checks(
     boolean begins = stage == Stage.BEFORE_TASKS && stopped.isEmpty();
     Optional<Double> pain = begins ? lowest(pain(answers)) : painBefore;
     Stage next = begins ? Stage.TASKS : Stage.TALK;
-    return new Checks(next, List.of(), Optional.empty(), false, pain, earlier, stopped);
+    Optional<Taken> on = begins ? taken : Optional.empty();
+    return new Checks(next, List.of(), Optional.empty(), false, pain, earlier, stopped, on);
   }
 
   /** The talk goes on and nothing is left to ask again. */
   Checks drop() {
-    return new Checks(Stage.TALK, List.of(), Optional.empty(), false, painBefore, earlier, stopped);
+    return new Checks(
+        Stage.TALK,
+        List.of(),
+        Optional.empty(),
+        false,
+        painBefore,
+        earlier,
+        stopped,
+        Optional.empty());
   }
 
   /** No more tasks in this sitting; the first reason stays. */
   Checks stop(String because) {
     return stopped.isPresent()
         ? this
-        : new Checks(stage, queue, then, touched, painBefore, earlier, Optional.of(because));
+        : new Checks(stage, queue, then, touched, painBefore, earlier, Optional.of(because), taken);
   }
 
   /** Whether a check or a run has begun in this sitting. */

@@ -257,7 +257,7 @@ final class Course {
         now = now.with(checks().begin(Checks.Stage.BEFORE_TASKS, again, fact, now.answers()));
         fact = Optional.of(again.get(0));
       }
-    } else if (inRun && target.filter(p -> p.field().task().isPresent()).isEmpty()) {
+    } else if (inRun && target.filter(this::isTask).isEmpty()) {
       if (checks().touched() && !again.isEmpty()) {
         Optional<String> then = fact.filter(f -> !again.contains(f));
         now = now.with(checks().begin(Checks.Stage.AFTER_TASKS, again, then, now.answers()));
@@ -267,6 +267,42 @@ final class Course {
       }
     }
     now = now.standingAt(fact);
+  }
+
+  private boolean isTask(Outline.Place place) {
+    return place.field().task().isPresent()
+        || checks().taken().filter(t -> t.fact().equals(place.fact())).isPresent();
+  }
+
+  /** Goes to a measured task, after the questions that come before tasks. */
+  void takeUp(Outline.Place target, Checks.Taken taken) {
+    now.at().ifPresent(fact -> now = now.with(now.sitting().leaving(fact)));
+    List<String> again = walk().askedAgain();
+    Optional<String> fact = Optional.of(target.fact());
+    if (again.isEmpty()) {
+      now = now.with(checks().run().taking(taken)).standingAt(fact);
+      return;
+    }
+    Checks checks = checks().begin(Checks.Stage.BEFORE_TASKS, again, fact, now.answers());
+    now = now.with(checks.taking(taken)).standingAt(Optional.of(again.get(0)));
+  }
+
+  /** Leaves a measured task, for the questions that come after tasks. */
+  void leaveTask(Checks.Taken taken) {
+    now = now.with(now.sitting().leaving(taken.fact()));
+    Optional<Outline.Place> from = taken.from().flatMap(now.outline()::place);
+    Optional<String> then =
+        from.filter(p -> walk().isWanted(p))
+            .or(() -> from.flatMap(p -> walk().after(p).place()))
+            .map(Outline.Place::fact);
+    List<String> again = walk().askedAgain();
+    if (again.isEmpty()) {
+      now = now.with(checks().drop());
+      startAt(then);
+      return;
+    }
+    Checks checks = checks().begin(Checks.Stage.AFTER_TASKS, again, then, now.answers());
+    now = now.with(checks).standingAt(Optional.of(again.get(0)));
   }
 
   private void touch(Outline.Place place) {

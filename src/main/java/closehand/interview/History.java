@@ -33,10 +33,21 @@ public final class History {
     List<Consent> consents = history.consents();
     history.answers();
     history.lowered();
+    List<Measured> measured = history.measured();
     if (!record.suggested().isEmpty()) {
       history.expiry();
     }
-    return record.consenting(consents).with(history.events);
+    return record.consenting(consents).measuring(measured).with(history.events);
+  }
+
+  /** The tasks measured since; an interview that began anew has only its own. */
+  private List<Measured> measured() {
+    List<Measured> known = before.measured();
+    List<Measured> now = after.measured();
+    boolean goesOn = known.size() <= now.size() && now.subList(0, known.size()).equals(known);
+    return now.subList(goesOn ? known.size() : 0, now.size()).stream()
+        .map(m -> m.at(stamp.at()))
+        .toList();
   }
 
   private void answers() {

@@ -153,6 +153,26 @@ public record Interview(
     return sitting.checks().stopped();
   }
 
+  /**
+   * The fact of the measured task that may be run now: it was taken up, the questions before it are
+   * answered, and nothing holds it.
+   */
+  public Optional<String> taskDue() {
+    Checks checks = sitting.checks();
+    return checks.stage() == Checks.Stage.TASKS && tasksStopped().isEmpty()
+        ? checks
+            .taken()
+            .filter(t -> at.equals(Optional.of(t.fact())))
+            .filter(t -> java.util.Collections.disjoint(t.kinds(), held))
+            .map(Checks.Taken::fact)
+        : Optional.empty();
+  }
+
+  /** The tasks that were measured in this sitting. */
+  public List<Measured> measured() {
+    return sitting.measured();
+  }
+
   /** The answers that apply. */
   public Answers effective() {
     return Enablement.of(outline, answers).effective();

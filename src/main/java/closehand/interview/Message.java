@@ -1,6 +1,8 @@
 package closehand.interview;
 
 import closehand.bank.TaskKind;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Something that happens to an interview. */
@@ -50,6 +52,36 @@ public sealed interface Message {
 
   /** A stop is lowered; only a clinician may. */
   record Lower(Answers.Lowered lowered) implements Message {}
+
+  /**
+   * A measured task is taken up: the questions before tasks come first, also where the task's
+   * question can be answered in words too.
+   *
+   * @param fact the fact it answers first of all
+   * @param kinds which kinds of task it is
+   * @param forClinician whether only a clinician may run it
+   */
+  record TakeUpTask(String fact, Set<TaskKind> kinds, boolean forClinician) implements Message {
+    public TakeUpTask {
+      kinds = Set.copyOf(kinds);
+    }
+  }
+
+  /**
+   * The task that was taken up has ended; the questions after tasks come next.
+   *
+   * @param measured how it went
+   * @param results the answers that came of it, by fact; none where it was stopped
+   * @param note what stands beside each answer
+   * @param noMoreTasks why no other task may follow in this sitting, if so
+   */
+  record EndTask(
+      Measured measured, Map<String, Value> results, String note, Optional<String> noMoreTasks)
+      implements Message {
+    public EndTask {
+      results = Map.copyOf(results);
+    }
+  }
 
   /** A saved case is opened again: a new sitting begins, and consent is asked again first. */
   record Resume() implements Message {}

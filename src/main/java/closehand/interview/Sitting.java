@@ -14,16 +14,18 @@ import java.util.Set;
  * @param trail facts shown before the current one, the latest last
  * @param justGiven the fact answered last
  * @param checks what is asked again
+ * @param measured tasks that were measured in this sitting
  */
 record Sitting(
     Set<String> passed,
     Set<String> told,
     List<String> trail,
     Optional<String> justGiven,
-    Checks checks) {
+    Checks checks,
+    List<Measured> measured) {
   /** A sitting that begins. */
   static final Sitting NEW =
-      new Sitting(Set.of(), Set.of(), List.of(), Optional.empty(), Checks.NONE);
+      new Sitting(Set.of(), Set.of(), List.of(), Optional.empty(), Checks.NONE, List.of());
 
   /** How far back "back" goes; a whole interview, with room for jumps. */
   private static final int LONGEST_TRAIL = 1000;
@@ -32,23 +34,24 @@ record Sitting(
     passed = Set.copyOf(passed);
     told = Set.copyOf(told);
     trail = List.copyOf(trail);
+    measured = List.copyOf(measured);
   }
 
   /** A field was passed without an answer. */
   Sitting passing(String fact) {
-    return new Sitting(with(passed, fact), told, trail, justGiven, checks);
+    return new Sitting(with(passed, fact), told, trail, justGiven, checks, measured);
   }
 
   /** A field was answered. */
   Sitting giving(String fact) {
     Set<String> rest = new HashSet<>(passed);
     rest.remove(fact);
-    return new Sitting(rest, told, trail, Optional.of(fact), checks);
+    return new Sitting(rest, told, trail, Optional.of(fact), checks, measured);
   }
 
   /** It was said that a field is left. */
   Sitting telling(String fact) {
-    return new Sitting(passed, with(told, fact), trail, justGiven, checks);
+    return new Sitting(passed, with(told, fact), trail, justGiven, checks, measured);
   }
 
   /** A field was shown and is left behind. */
@@ -62,11 +65,18 @@ record Sitting(
   }
 
   Sitting trailing(List<String> next) {
-    return new Sitting(passed, told, next, justGiven, checks);
+    return new Sitting(passed, told, next, justGiven, checks, measured);
   }
 
   Sitting with(Checks next) {
-    return new Sitting(passed, told, trail, justGiven, next);
+    return new Sitting(passed, told, trail, justGiven, next, measured);
+  }
+
+  /** A task was measured. */
+  Sitting measuring(Measured one) {
+    List<Measured> more = new ArrayList<>(measured);
+    more.add(one);
+    return new Sitting(passed, told, trail, justGiven, checks, more);
   }
 
   /** Whether consent is still to be asked again after a break. */

@@ -59,6 +59,12 @@ final class Turn {
     if (message instanceof Message.Steer steer) {
       return steer(PlainText.of(steer.question()));
     }
+    if (message instanceof Message.TakeUpTask take) {
+      return new TaskTurn(before, course).takeUp(take);
+    }
+    if (message instanceof Message.EndTask end) {
+      return new TaskTurn(before, course).end(end);
+    }
     return arrange(message);
   }
 

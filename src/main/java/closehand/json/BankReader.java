@@ -11,6 +11,7 @@ import closehand.bank.Problem;
 import closehand.bank.Questionnaire;
 import closehand.bank.Rule;
 import closehand.bank.Source;
+import closehand.bank.TaskBook;
 import closehand.bank.Term;
 import closehand.bank.Where;
 import java.io.IOException;
@@ -32,6 +33,7 @@ import java.util.zip.CRC32;
 public final class BankReader {
   private static final String QUESTIONNAIRE = "questionnaire.json";
   private static final String PLAN_FIGURES = "control-plan.json";
+  private static final String TASKS = "tasks.json";
   private static final Questionnaire NO_QUESTIONS =
       new Questionnaire("", "", "", List.of(), Map.of());
 
@@ -127,6 +129,7 @@ public final class BankReader {
     List<Source> sources = fixed("sources").map(texts::sources).orElse(List.of());
     losses.of(Catalogue.SOURCES, display("sources.json"), sources.stream().map(Source::id));
     Optional<PlanFigures> figures = planFigures();
+    Optional<TaskBook> tasks = tasks();
     return new Bank(
         questionnaire(ahead.map(QuestionnaireAhead::join)),
         terms,
@@ -139,6 +142,7 @@ public final class BankReader {
         cautions,
         sources,
         figures,
+        tasks,
         Long.toHexString(hash.getValue()));
   }
 
@@ -165,6 +169,16 @@ public final class BankReader {
     return document(PLAN_FIGURES, "")
         .flatMap(d -> ObjectReading.of(d, problems))
         .map(new PlanFiguresReader(problems)::read);
+  }
+
+  /** A bank may do without: nothing is then measured. */
+  private Optional<TaskBook> tasks() throws IOException {
+    if (files.bytes(TASKS).isEmpty()) {
+      return Optional.empty();
+    }
+    return document(TASKS, "")
+        .flatMap(d -> ObjectReading.of(d, problems))
+        .map(new TaskBookReader(problems)::read);
   }
 
   private static List<String> names(List<GameProfile> games) {

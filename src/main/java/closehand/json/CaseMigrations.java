@@ -15,7 +15,7 @@ import java.util.function.UnaryOperator;
 final class CaseMigrations {
   /** The step at index n leads from schema n + 1 to n + 2. */
   private static final List<UnaryOperator<JsonValue.Obj>> STEPS =
-      List.of(CaseMigrations::withRecord);
+      List.of(CaseMigrations::withRecord, CaseMigrations::withMeasured);
 
   private CaseMigrations() {}
 
@@ -38,6 +38,12 @@ final class CaseMigrations {
       two = with(two, name, new JsonValue.Arr(List.of(), one.where()));
     }
     return two;
+  }
+
+  /** 2 to 3: measured tasks have a place of their own. None were kept before. */
+  private static JsonValue.Obj withMeasured(JsonValue.Obj two) {
+    JsonValue.Obj three = with(two, "schema", new JsonValue.Num(3, "3", two.where()));
+    return with(three, "measured", new JsonValue.Arr(List.of(), two.where()));
   }
 
   /** The same object with this member, in its old place or at the end. */

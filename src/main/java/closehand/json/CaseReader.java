@@ -41,6 +41,7 @@ public final class CaseReader {
           "consents",
           "history",
           "suggested",
+          "measured",
           "plans",
           "trials");
 

@@ -24,7 +24,7 @@ import java.util.Map;
  */
 public final class CaseWriter {
   static final String FORMAT = "closehand-case";
-  static final int SCHEMA = 2;
+  static final int SCHEMA = 3;
 
   private final JsonGenerator out;
 

@@ -29,6 +29,7 @@ final class RecordReader {
         all(in, "consents", this::consent),
         all(in, "history", this::event),
         all(in, "suggested", this::suggested),
+        all(in, "measured", new MeasuredReader(problems)::read),
         in.optionalText("keepUntil"),
         in.optionalText("reviewOn"));
   }
@@ -88,11 +89,12 @@ final class RecordReader {
                 .flatMap(o -> o.optionalText("absent"))
                 .flatMap(Answer.Reason::of)
                 .map(Answer.Absent::new)
-            : value(value.get()).map(Answer.Given::new);
+            : value(value.get(), problems).map(Answer.Given::new);
     return answer.isPresent() ? answer : unknown(in);
   }
 
-  private Optional<Value> value(JsonValue value) {
+  /** A value as the project's own formats have it; empty if it is none. */
+  static Optional<Value> value(JsonValue value, List<Problem> problems) {
     if (value instanceof JsonValue.Bool flag) {
       return Optional.of(new Value.Flag(flag.value()));
     }

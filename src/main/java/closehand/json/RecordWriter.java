@@ -4,6 +4,7 @@ import closehand.interview.Answer;
 import closehand.interview.CaseRecord;
 import closehand.interview.Consent;
 import closehand.interview.Event;
+import closehand.interview.Measured;
 import closehand.interview.PlainText;
 import closehand.interview.Suggested;
 import com.fasterxml.jackson.core.JsonGenerator;
@@ -34,6 +35,11 @@ final class RecordWriter {
     out.writeArrayFieldStart("suggested");
     for (Suggested suggested : record.suggested()) {
       suggested(suggested);
+    }
+    out.writeEndArray();
+    out.writeArrayFieldStart("measured");
+    for (Measured measured : record.measured()) {
+      MeasuredWriter.write(measured, out);
     }
     out.writeEndArray();
   }

@@ -1,6 +1,7 @@
 package closehand.report;
 
 import closehand.bank.Field;
+import closehand.bank.TaskBook;
 import closehand.interview.Interview;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +42,21 @@ public interface Advisor {
   /** The control plans of the wanted games as they stand, ready to print. */
   default List<String> plan(Interview interview) {
     return List.of("There is no control plan here.");
+  }
+
+  /** The measured tasks; nothing where the bank has none. */
+  default Optional<TaskBook> taskBook() {
+    return Optional.empty();
+  }
+
+  /** Whether measured tasks may begin; nothing where the bank has none. */
+  default Optional<TaskGate> tasks() {
+    return Optional.empty();
+  }
+
+  /** What was measured on this day, and when it is. */
+  default TaskGate.Day day(Interview interview) {
+    return TaskGate.Day.NEW;
   }
 
   /** Today, as an ISO date. */

@@ -219,7 +219,8 @@ class CaseRoundTripTest {
       assertTrue(Problem.anyError(problems), change);
     }
     List<Problem> problems = new ArrayList<>();
-    String more = text.replace("\"schema\" : 2", "\"schema\" : 2, \"colour\" : \"blue\"");
+    String schema = "\"schema\" : " + CaseWriter.SCHEMA;
+    String more = text.replace(schema, schema + ", \"colour\" : \"blue\"");
     assertTrue(read(more, problems).isPresent());
     assertEquals(List.of("unknown-key"), problems.stream().map(Problem::code).toList());
   }

@@ -9,6 +9,7 @@ import closehand.interview.Answer;
 import closehand.interview.Answers;
 import closehand.interview.CaseRecord;
 import closehand.interview.Event;
+import closehand.interview.Measured;
 import closehand.interview.Value;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -108,6 +109,25 @@ class FrozenCasesTest {
     assertEquals("A. Therapist (invented)", lowered.by());
     assertEquals("looked at it this morning", lowered.why());
     assertEquals(2, record.suggested().size());
+  }
+
+  @Test
+  void theThirdSchemaKeepsEveryGoOfWhatWasMeasured() throws IOException {
+    CaseRecord record = read(Files.readAllBytes(file(3))).document().record();
+    assertEquals(
+        List.of("T1 L.I done", "T8 L stopped"),
+        record.measured().stream()
+            .map(m -> m.task() + " " + m.place() + " " + m.ending().code())
+            .toList());
+    Measured taps = record.measured().get(0);
+    assertEquals(
+        List.of("", "heldKey", "", ""), taps.goes().stream().map(Measured.Go::discarded).toList());
+    assertEquals(new Value.Number(28), taps.goes().get(3).values().get("taps"));
+    assertEquals(
+        new Measured.Circumstances("room", "sittingAsInPlay", "armAndFeet", "morning", 31),
+        taps.circumstances());
+    assertEquals("pain", record.measured().get(1).stop());
+    assertEquals(List.of(), read(Files.readAllBytes(file(2))).document().record().measured());
   }
 
   @Test

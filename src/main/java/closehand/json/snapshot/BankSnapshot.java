@@ -25,6 +25,7 @@ public final class BankSnapshot {
     out.list(bank.cautions(), c -> CatalogueSnapshot.caution(c, out));
     out.list(bank.sources(), s -> CatalogueSnapshot.source(s, out));
     out.maybe(bank.planFigures(), f -> PlanFiguresSnapshot.write(f, out));
+    out.maybe(bank.tasks(), t -> TasksSnapshot.write(t, out));
     out.text(bank.fingerprint());
     return out.bytes();
   }
@@ -48,6 +49,7 @@ public final class BankSnapshot {
         in.list(() -> CatalogueSnapshot.caution(in)),
         in.list(() -> CatalogueSnapshot.source(in)),
         in.maybe(() -> PlanFiguresSnapshot.read(in)),
+        in.maybe(() -> TasksSnapshot.read(in)),
         in.text());
   }
 

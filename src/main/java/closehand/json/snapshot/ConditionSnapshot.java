@@ -56,7 +56,7 @@ final class ConditionSnapshot {
     };
   }
 
-  private static void operand(Condition.Operand operand, SnapshotOut out) {
+  static void operand(Condition.Operand operand, SnapshotOut out) {
     if (operand instanceof Condition.Operand.Number number) {
       out.number(0);
       out.fraction(number.value());
@@ -73,7 +73,7 @@ final class ConditionSnapshot {
     out.where(operand.where());
   }
 
-  private static Condition.Operand operand(SnapshotIn in) {
+  static Condition.Operand operand(SnapshotIn in) {
     return switch (in.number()) {
       case 0 -> new Condition.Operand.Number(in.fraction(), in.where());
       case 1 -> new Condition.Operand.Flag(in.flag(), in.where());
