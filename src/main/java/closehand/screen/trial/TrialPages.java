@@ -92,7 +92,10 @@ final class TrialPages {
             + " is for stop, leave out, back. Or take one:");
     if (state.isMinutes()) {
       for (int minutes : MINUTES) {
-        page.offer(-1, minutes + " minutes", new Doing.Answer(Integer.toString(minutes)));
+        page.offer(
+            -1,
+            minutes + (minutes == 1 ? " minute" : " minutes"),
+            new Doing.Answer(Integer.toString(minutes)));
       }
     } else {
       for (int value = 0; value <= MOST_OF_TEN; value++) {
@@ -112,11 +115,19 @@ final class TrialPages {
     page.field("Words: ", state.typed());
     page.offer(
         digits ? ON_PAGE : -1, "Choose the letters from a list", Doing.go(State.Page.LETTERS));
-    if (state.step().orElseThrow().kind() != Step.Kind.SET_UP) {
-      page.offer(
-          digits ? NOTHING : -1, "The same as before, or nothing more", new Doing.Answer(""));
+    if (put.hint().contains("Enter")) {
+      page.offer(digits ? NOTHING : -1, nothing(state.step().orElseThrow()), new Doing.Answer(""));
     }
     return digits ? foot(page) : page.offer(-1, STOP_WORDS, Doing.go(State.Page.SIGNS));
+  }
+
+  /** What taking no words means. */
+  private static String nothing(Step step) {
+    return switch (step.kind()) {
+      case NOTES -> "Nothing to note";
+      case ACTION -> step.index() == 0 ? "The same as last time" : "These are all";
+      default -> "The same as last time";
+    };
   }
 
   private static TrialPage.Builder foot(TrialPage.Builder page) {

@@ -118,7 +118,7 @@ class TrialShowingTest {
             "3",
             "3",
             "8",
-            "The same")) {
+            "Nothing to note")) {
       take(showing, line);
     }
     assertTrue(showing.trial().done(), seen(showing));
