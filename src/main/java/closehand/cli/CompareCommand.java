@@ -10,10 +10,8 @@ import closehand.measure.trial.Trial;
 import closehand.report.ComparisonText;
 import java.io.IOException;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /** Sets two set-ups of a case side by side. */
 final class CompareCommand {
@@ -47,15 +45,7 @@ final class CompareCommand {
       return ExitCode.BAD_DATA;
     }
     List<String> known = SideBySide.setUps(trials).stream().map(SetUp::name).toList();
-    List<String> two = between.isEmpty() ? lastTwo(trials, known) : between;
-    if (two.size() < 2) {
-      surroundings
-          .error()
-          .println(
-              "Two set-ups with at least one finished trial each are needed. closehand trial takes trials down.");
-      return ExitCode.UNFINISHED;
-    }
-    for (String name : two) {
+    for (String name : between) {
       if (!known.contains(name)) {
         surroundings
             .error()
@@ -68,11 +58,26 @@ final class CompareCommand {
         return ExitCode.USAGE;
       }
     }
-    if (two.get(0).equals(two.get(1))) {
+    if (!between.isEmpty() && between.get(0).equals(between.get(1))) {
       surroundings.error().println("Name two different set-ups.");
       return ExitCode.USAGE;
     }
-    SideBySide both = SideBySide.of(trials, two.get(0), two.get(1));
+    Optional<SideBySide> two =
+        between.isEmpty()
+            ? SideBySide.ofLastTwo(trials)
+            : Optional.of(SideBySide.of(trials, between.get(0), between.get(1)));
+    if (two.isEmpty()) {
+      surroundings
+          .error()
+          .println(
+              "Two set-ups with at least one finished trial each are needed. closehand trial takes trials down.");
+      return ExitCode.UNFINISHED;
+    }
+    print(two.get(), trials, json);
+    return ExitCode.DONE;
+  }
+
+  private void print(SideBySide both, List<Trial> trials, boolean json) {
     surroundings
         .output()
         .print(
@@ -80,17 +85,5 @@ final class CompareCommand {
                 ? ComparisonWriter.write(both)
                 : ComparisonText.of(both, trials, bank.glyphs(surroundings)));
     surroundings.output().flush();
-    return ExitCode.DONE;
-  }
-
-  /** The two set-ups tried last, the one that was tried first before the other. */
-  private static List<String> lastTwo(List<Trial> trials, List<String> known) {
-    Set<String> last = new LinkedHashSet<>();
-    for (int i = trials.size() - 1; i >= 0 && last.size() < 2; i--) {
-      if (trials.get(i).counts() && known.contains(trials.get(i).setUp().name())) {
-        last.add(trials.get(i).setUp().name());
-      }
-    }
-    return known.stream().filter(last::contains).toList();
   }
 }

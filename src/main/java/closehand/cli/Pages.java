@@ -9,9 +9,11 @@ import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
 import closehand.json.CaseDocument;
 import closehand.json.TrialReader;
+import closehand.measure.trial.SideBySide;
 import closehand.measure.trial.Trial;
 import closehand.plan.Planning;
 import closehand.report.Change;
+import closehand.report.ComparisonText;
 import closehand.report.PageInput;
 import closehand.report.Since;
 import closehand.report.SinceReview;
@@ -82,8 +84,9 @@ final class Pages {
     CaseRecord record = document.record();
     List<Trial> trials = TrialReader.read(document.trials(), new ArrayList<>());
     String since = record.lastReview().map(at -> at.substring(0, Moment.DAY_LENGTH)).orElse("");
-    return SinceReview.of(bank.questionnaire(), record, isoDate)
-        .tried(TriedLines.of(trials, since));
+    List<String> tried = new ArrayList<>(TriedLines.of(trials, since));
+    SideBySide.ofLastTwo(trials).map(ComparisonText::sentence).ifPresent(tried::add);
+    return SinceReview.of(bank.questionnaire(), record, isoDate).tried(tried);
   }
 
   private PageInput input(Answers answers, String caseName, String isoDate) {

@@ -61,6 +61,12 @@ public final class ComparisonText {
     return Sheet.text(pieces, glyphs);
   }
 
+  /** What follows, in a line for a page. */
+  public static String sentence(SideBySide both) {
+    ComparisonText text = new ComparisonText(both);
+    return "Side by side, " + text.first + " and " + text.second + ": " + text.choice();
+  }
+
   private Map<String, Verdict> verdicts() {
     Map<String, Verdict> verdicts = new LinkedHashMap<>();
     verdicts.put("What worked", both.success());

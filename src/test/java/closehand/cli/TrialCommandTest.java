@@ -187,6 +187,12 @@ class TrialCommandTest {
     assertTrue(said.contains("Start with side-button mouse: more worked with it."), said);
     assertTrue(said.contains("nobody else's"), said);
     assertFalse(said.contains("not tried in turn"), said);
+    World page = World.run("", "summary", TriedCase.NAME, "--home", folder.toString());
+    assertTrue(
+        flowing(page)
+            .contains(
+                "Side by side, side-button mouse and pad: Start with side-button mouse: more worked with it."),
+        page.output());
     World json = World.run("", "compare", TriedCase.NAME, "--json", "--home", folder.toString());
     assertTrue(json.output().contains("\"verdict\" : \"better\""), json.output());
     World wrong =

@@ -130,6 +130,20 @@ public record SideBySide(
         choice(a, b, success, pain));
   }
 
+  /** The two set-ups tried last, the one that came up first before the other; nothing of one. */
+  public static Optional<SideBySide> ofLastTwo(List<Trial> trials) {
+    List<String> last = new ArrayList<>();
+    for (int i = trials.size() - 1; i >= 0 && last.size() < 2; i--) {
+      Trial trial = trials.get(i);
+      String name = trial.setUp().name();
+      if (trial.counts() && !name.isEmpty() && !last.contains(name)) {
+        last.add(name);
+      }
+    }
+    List<String> two = setUps(trials).stream().map(SetUp::name).filter(last::contains).toList();
+    return two.size() < 2 ? Optional.empty() : Optional.of(of(trials, two.get(0), two.get(1)));
+  }
+
   private static Row row(List<Trial> done, String name) {
     List<Trial> its = done.stream().filter(t -> t.setUp().name().equals(name)).toList();
     if (its.isEmpty()) {
@@ -230,10 +244,12 @@ public record SideBySide(
 
   /** A stopped trial tells more about pain than the numbers of those that were finished. */
   private static Optional<Verdict.Side> hurtsLess(Row a, Row b, Verdict pain) {
-    if (a.stopped() > 0 == b.stopped() > 0) {
+    boolean stoppedA = a.stopped() > 0;
+    boolean stoppedB = b.stopped() > 0;
+    if (stoppedA == stoppedB) {
       return pain.ahead();
     }
-    return Optional.of(a.stopped() == 0 ? Verdict.Side.FIRST : Verdict.Side.SECOND);
+    return Optional.of(stoppedB ? Verdict.Side.FIRST : Verdict.Side.SECOND);
   }
 
   private static Choice tie(SetUp a, SetUp b) {
