@@ -47,35 +47,6 @@ public record Bank(
     sources = List.copyOf(sources);
   }
 
-  /** A bank that makes no control plans and measures nothing. */
-  public Bank(
-      Questionnaire questionnaire,
-      List<Term> terms,
-      List<Rule> rules,
-      Map<String, String> themes,
-      List<Approach> approaches,
-      List<Approach.CostClass> costClasses,
-      List<Approach.Mix> mixes,
-      List<GameProfile> games,
-      List<Caution> cautions,
-      List<Source> sources,
-      String fingerprint) {
-    this(
-        questionnaire,
-        terms,
-        rules,
-        themes,
-        approaches,
-        costClasses,
-        mixes,
-        games,
-        cautions,
-        sources,
-        Optional.empty(),
-        Optional.empty(),
-        fingerprint);
-  }
-
   /** How many games an interview can hold. */
   public static final int GAME_SLOTS = 3;
 

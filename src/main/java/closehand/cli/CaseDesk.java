@@ -9,10 +9,12 @@ import closehand.interview.Measured;
 import closehand.interview.Provenance;
 import closehand.interview.Wording;
 import closehand.plan.PlanAsk;
+import closehand.plan.Planned;
 import closehand.report.Clean;
 import closehand.report.Consultation;
 import closehand.report.Desk;
 import closehand.report.Glyphs;
+import closehand.report.LoadText;
 import closehand.report.NextStep;
 import closehand.report.NextText;
 import closehand.report.PageInput;
@@ -41,6 +43,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 
 /** What the line face sees of the program: advice in words, saving, the page. */
 final class CaseDesk implements Desk {
@@ -165,10 +168,22 @@ final class CaseDesk implements Desk {
 
   @Override
   public List<String> plan(Interview interview) {
+    return planned(interview, (input, plans) -> PlanText.of(input, plans, glyphs));
+  }
+
+  @Override
+  public List<String> load(Interview interview) {
+    return planned(
+        interview,
+        (input, plans) -> LoadText.details(input, plans, LoadText.Rated.NOTHING, glyphs));
+  }
+
+  private List<String> planned(
+      Interview interview, BiFunction<PageInput, List<Planned>, String> text) {
     PageInput input = pages.input(interview, kept.name(), today());
     return Pages.planning(input, Map.of())
         .map(p -> p.session(PlanAsk.USUAL, () -> PlanCommand.QUICK))
-        .map(plans -> lines(PlanText.of(input, List.copyOf(plans.values()), glyphs)))
+        .map(plans -> lines(text.apply(input, List.copyOf(plans.values()))))
         .orElseGet(() -> lines(PlanText.withheld(input, glyphs)));
   }
 

@@ -1,11 +1,13 @@
 package closehand.cli;
 
 import closehand.bank.Bank;
+import closehand.bank.Problem;
 import closehand.casefile.CaseFile;
 import closehand.casefile.CaseLock;
 import closehand.casefile.CaseName;
 import closehand.casefile.CaseStore;
 import closehand.casefile.Holder;
+import closehand.casefile.Passphrases;
 import closehand.casefile.SealKey;
 import closehand.interview.CaseRecord;
 import closehand.interview.Event;
@@ -16,6 +18,7 @@ import closehand.interview.SavedCase;
 import closehand.json.CaseDocument;
 import closehand.line.Console;
 import java.io.IOException;
+import java.util.List;
 import java.util.Optional;
 
 /** Begins a case or opens one again, so that no other window writes it in the meantime. */
@@ -100,21 +103,90 @@ final class CaseOpening {
   /** A saved case, by its name or its file. */
   Outcome again(String nameOrFile, boolean review) throws IOException {
     OnceAsked passphrases = new OnceAsked(surroundings.passphrases());
-    Optional<String> name = nameHere(nameOrFile, passphrases);
-    CaseLock.Taking taking = new CaseLock.Taking.Unguarded();
-    if (name.isPresent()) {
-      taking = lock(name.get());
-    }
-    Outcome outcome = again(nameOrFile, name, taking, passphrases, review);
+    Finding finding = find(nameOrFile, passphrases);
     passphrases.forget();
-    if (outcome instanceof Outcome.Ended && taking instanceof CaseLock.Taking.Taken taken) {
-      taken.lock().close();
+    if (finding instanceof Finding.Not not) {
+      Commands.report(not.problems(), surroundings);
+      return new Outcome.Ended(
+          Commands.missing(not.problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA);
+    }
+    Found found = ((Finding.Here) finding).found();
+    Outcome outcome = again(found, review);
+    if (outcome instanceof Outcome.Ended) {
+      found.release();
     }
     return outcome;
   }
 
+  /**
+   * A case that was opened, before anybody said what is to be done with it.
+   *
+   * @param name the name under which it is kept here; nothing for a file from elsewhere
+   * @param taking its lock
+   * @param file what was read
+   * @param interview the interview as it was left
+   */
+  record Found(Optional<String> name, CaseLock.Taking taking, CaseFile file, Interview interview) {
+    SavedCase saved() {
+      return file.saved();
+    }
+
+    /** Whether another window has it open, so that it may only be looked at. */
+    boolean held() {
+      return taking instanceof CaseLock.Taking.Held;
+    }
+
+    boolean reviewable() {
+      return !file.document().record().suggested().isEmpty();
+    }
+
+    boolean sealable() {
+      return file.key().isEmpty() && name.isPresent();
+    }
+
+    /** Lets go of it. */
+    void release() {
+      try {
+        if (taking instanceof CaseLock.Taking.Taken taken) {
+          taken.lock().close();
+        }
+      } catch (IOException e) {
+        // Only the lock's file may stay behind, which keeps nobody out.
+      }
+    }
+  }
+
+  /** What came of looking for a case. */
+  sealed interface Finding {
+    /** It is there, and its lock with it where it can be had. */
+    record Here(Found found) implements Finding {}
+
+    /** It cannot be opened. */
+    record Not(List<Problem> problems) implements Finding {
+      public Not {
+        problems = List.copyOf(problems);
+      }
+    }
+  }
+
+  /** Looks for a case by its name or its file, and takes its lock. */
+  Finding find(String nameOrFile, Passphrases passphrases) throws IOException {
+    Optional<String> name = nameHere(nameOrFile, passphrases);
+    CaseLock.Taking taking = name.map(this::lock).orElseGet(CaseLock.Taking.Unguarded::new);
+    CaseStore.Opened opened = cases.open(nameOrFile, bank, passphrases);
+    if (opened instanceof CaseStore.Opened.Refused refused) {
+      if (taking instanceof CaseLock.Taking.Taken taken) {
+        taken.lock().close();
+      }
+      return new Finding.Not(refused.problems());
+    }
+    CaseFile file = ((CaseStore.Opened.Case) opened).file();
+    Interview interview = file.saved().open(bank.questionnaire());
+    return new Finding.Here(new Found(name, taking, file, interview));
+  }
+
   /** The name under which a case is kept here; nothing if there is no such case. */
-  private Optional<String> nameHere(String nameOrFile, OnceAsked passphrases) throws IOException {
+  private Optional<String> nameHere(String nameOrFile, Passphrases passphrases) throws IOException {
     if (CaseName.isLawful(nameOrFile)) {
       return Optional.of(nameOrFile).filter(cases.store().names()::contains);
     }
@@ -131,68 +203,64 @@ final class CaseOpening {
     }
   }
 
-  private Outcome again(
-      String nameOrFile,
-      Optional<String> name,
-      CaseLock.Taking taking,
-      OnceAsked passphrases,
-      boolean reviewWanted)
-      throws IOException {
-    CaseStore.Opened opened = cases.open(nameOrFile, bank, passphrases);
-    if (opened instanceof CaseStore.Opened.Refused refused) {
-      Commands.report(refused.problems(), surroundings);
-      return new Outcome.Ended(
-          Commands.missing(refused.problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA);
+  private Outcome again(Found found, boolean reviewWanted) throws IOException {
+    say(found, !console.scripted() && !found.held());
+    if (found.held()) {
+      return new Outcome.Ended(look(found));
     }
-    CaseFile file = ((CaseStore.Opened.Case) opened).file();
-    SavedCase saved = file.saved();
-    Interview interview = saved.open(bank.questionnaire());
-    boolean held = taking instanceof CaseLock.Taking.Held;
-    Recovery recovery = new Recovery(console, surroundings.clock(), cases);
-    recovery.say(saved, interview, !console.scripted() && !held);
-    recovery.sayDays(file.document().record(), surroundings.today());
-    file.warnings().forEach(w -> console.say(w.where().path().step() + ": " + w.what()));
-    if (taking instanceof CaseLock.Taking.Held other) {
+    Recovery.Wish wish =
+        console.scripted() || reviewWanted
+            ? Recovery.Wish.GO_ON
+            : recovery().ask(found.saved().name(), found.reviewable(), found.sealable());
+    if (wish == Recovery.Wish.LOOK || wish == Recovery.Wish.DISCARD) {
+      return new Outcome.Ended(wish == Recovery.Wish.LOOK ? look(found) : ExitCode.DONE);
+    }
+    Outcome.Ready ready = take(found, reviewWanted || wish == Recovery.Wish.REVIEW);
+    if (wish == Recovery.Wish.SEAL) {
+      new SealOffer(console, surroundings.secrets()).later(ready.kept());
+    }
+    return ready;
+  }
+
+  private Recovery recovery() {
+    return new Recovery(console, surroundings.clock(), cases);
+  }
+
+  /** Says where a case was left, and what else is to be known before it is gone on with. */
+  void say(Found found, boolean asking) {
+    Recovery recovery = recovery();
+    recovery.say(found.saved(), found.interview(), asking);
+    recovery.sayDays(found.file().document().record(), surroundings.today());
+    found.file().warnings().forEach(w -> console.say(w.where().path().step() + ": " + w.what()));
+    if (found.taking() instanceof CaseLock.Taking.Held other) {
       recovery.sayHeld(other.holder());
-      return new Outcome.Ended(look(saved, interview));
     }
-    boolean review = reviewWanted;
-    boolean seal = false;
-    if (!console.scripted() && !reviewWanted) {
-      Recovery.Wish wish =
-          recovery.ask(
-              saved.name(),
-              !file.document().record().suggested().isEmpty(),
-              file.key().isEmpty() && name.isPresent());
-      review = wish == Recovery.Wish.REVIEW;
-      seal = wish == Recovery.Wish.SEAL;
-      if (wish == Recovery.Wish.LOOK || wish == Recovery.Wish.DISCARD) {
-        return new Outcome.Ended(
-            wish == Recovery.Wish.LOOK ? look(saved, interview) : ExitCode.DONE);
-      }
-    }
+  }
+
+  /** Goes on with a case that was found, or reviews it. */
+  Outcome.Ready take(Found found, boolean review) throws IOException {
+    CaseFile file = found.file();
     if (!file.dropped().isEmpty()) {
-      recovery.sayDropped(file);
-      cases.store().keepAsItWas(saved.name(), file.path());
+      recovery().sayDropped(file);
+      cases.store().keepAsItWas(found.saved().name(), file.path());
     }
-    Interview resumed = interview.after(review ? new Message.Review() : new Message.Resume());
-    CaseDocument document = file.document().named(name.orElse(saved.name()));
-    StoredCase kept = kept(taking, document, resumed, file.key());
+    Interview resumed =
+        found.interview().after(review ? new Message.Review() : new Message.Resume());
+    CaseDocument document = file.document().named(found.name().orElse(found.saved().name()));
+    StoredCase kept = kept(found.taking(), document, resumed, file.key());
     if (review) {
       kept.note(Event.What.REVIEW_BEGUN, "");
-    }
-    if (seal) {
-      new SealOffer(console, surroundings.secrets()).later(kept);
     }
     return new Outcome.Ready(kept, resumed);
   }
 
   /** Shows a case without changing it. */
-  private int look(SavedCase saved, Interview interview) {
+  private int look(Found found) {
     if (console.scripted()) {
       return ExitCode.CANNOT_CREATE;
     }
     Pages pages = new Pages(bank);
-    return Look.at(console, pages.input(interview, saved.name(), surroundings.today()));
+    return Look.at(
+        console, pages.input(found.interview(), found.saved().name(), surroundings.today()));
   }
 }

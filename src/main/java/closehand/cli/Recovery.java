@@ -142,9 +142,14 @@ final class Recovery {
       console.say("It is kept.");
       return false;
     }
+    discard(name);
+    return true;
+  }
+
+  /** Removes everything kept of a case, and says so. */
+  void discard(String name) throws IOException {
     new PageFiles(cases, name).delete();
     cases.store().delete(name);
     console.say("It is removed. A copy may remain on the disk until it is written over.");
-    return true;
   }
 }

@@ -1,26 +1,37 @@
 package closehand.cli;
 
 import closehand.bank.Bank;
+import closehand.bank.Problem;
+import closehand.casefile.Passphrase;
 import closehand.interview.Answers;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
 import closehand.line.Console;
 import closehand.report.Glyphs;
+import closehand.report.PageInput;
+import closehand.report.PlayerPage;
 import closehand.screen.CaseBook;
+import closehand.screen.Sealing;
 import closehand.screen.Settings;
+import closehand.screen.Wish;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /** What the full-screen face sees of saved cases, the example and the bank. */
 final class ScreenCases implements CaseBook, AutoCloseable {
+  private static final String UNREADABLE = "This case could not be read.";
   private static final String EXAMPLE = "/examples/quiet-heron/answers.json";
 
   private final Surroundings surroundings;
@@ -31,6 +42,9 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   private Optional<Pages> pages = Optional.empty();
   private final SettingsFile settings;
   private Optional<StoredCase> open = Optional.empty();
+  private Optional<CaseOpening.Found> found = Optional.empty();
+  private List<Problem> problems = List.of();
+  private UnaryOperator<Interview> conduct = UnaryOperator.identity();
 
   ScreenCases(
       Surroundings surroundings,
@@ -73,32 +87,155 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   }
 
   @Override
-  public Opened begin(Provenance.By asker, Interview.Route route, boolean sealed) {
-    Listener listener = new Listener(sealed ? "1" : "3");
-    CaseOpening opening = new CaseOpening(surroundings, cases, bank(), listener);
+  public Opened begin(Provenance.By asker, Interview.Route route, Sealing sealing, char[] own) {
+    Listener listener = new Listener(answer(sealing));
+    CaseOpening opening = new CaseOpening(typing(own), cases, bank(), listener);
     return opened(opening.fresh(route, asker), listener);
   }
 
+  /** What the line face is answered with when it asks how a case is to be kept. */
+  private static String answer(Sealing sealing) {
+    return switch (sealing) {
+      case DRAWN -> "1";
+      case OWN -> "2";
+      case NONE -> "3";
+    };
+  }
+
+  /** The same world, in which this passphrase is typed whenever one is asked for. */
+  private Surroundings typing(char[] own) {
+    Secrets secrets = prompt -> own.length == 0 ? Optional.empty() : Optional.of(own.clone());
+    return silent(new ByteArrayOutputStream(), secrets);
+  }
+
+  /** What is done with the interview of every case that is opened from now on. */
+  void conducting(UnaryOperator<Interview> next) {
+    conduct = next;
+  }
+
   @Override
-  public Opened open(String name) {
-    Listener listener = new Listener("1");
-    ByteArrayOutputStream refusals = new ByteArrayOutputStream();
+  public Found find(String name, char[] passphrase) {
+    putBack();
+    Listener listener = new Listener();
+    CaseOpening opening = new CaseOpening(silent(), cases, bank(), listener);
     try {
-      CaseOpening opening = new CaseOpening(silent(refusals), cases, bank(), listener);
-      CaseOpening.Outcome outcome = opening.again(name, false);
-      if (outcome instanceof CaseOpening.Outcome.Ended && refusals.size() > 0) {
-        listener.lines(text(refusals));
-        listener.say("A case that needs a passphrase is opened with: closehand interview " + name);
+      CaseOpening.Finding finding =
+          opening.find(
+              name,
+              attempt ->
+                  attempt == 1 && passphrase.length > 0
+                      ? Optional.of(Passphrase.kept(passphrase))
+                      : Optional.empty());
+      if (finding instanceof CaseOpening.Finding.Not not) {
+        problems = not.problems();
+        return refused(not.problems());
       }
-      return opened(outcome, listener);
+      CaseOpening.Found one = ((CaseOpening.Finding.Here) finding).found();
+      found = Optional.of(one);
+      opening.say(one, !one.held());
+      return new Found.Case(listener.heard(), wishes(one));
     } catch (IOException e) {
-      return new Opened(Optional.empty(), List.of("This case could not be read."));
+      return new Found.Refused(List.of(UNREADABLE));
     }
   }
 
-  /** A case that was opened before the screen was taken over. */
-  Opened take(StoredCase stored, Interview interview) {
-    return opened(new CaseOpening.Outcome.Ready(stored, interview), new Listener());
+  private static Found refused(List<Problem> problems) {
+    return problems.stream().anyMatch(p -> p.code().equals("sealed"))
+        ? new Found.Locked()
+        : new Found.Refused(problems.stream().map(p -> p.what() + " " + p.mend()).toList());
+  }
+
+  private Set<Wish> wishes(CaseOpening.Found one) throws IOException {
+    Set<Wish> wishes = EnumSet.of(Wish.LOOK);
+    if (!one.held()) {
+      wishes.add(Wish.GO_ON);
+      if (cases.store().names().contains(one.saved().name())) {
+        wishes.add(Wish.DISCARD);
+      }
+      if (one.reviewable()) {
+        wishes.add(Wish.REVIEW);
+      }
+      if (one.sealable()) {
+        wishes.add(Wish.SEAL);
+      }
+    }
+    return wishes;
+  }
+
+  /** Why the case that was looked up last could not be opened. */
+  List<Problem> problems() {
+    return problems;
+  }
+
+  @Override
+  public void putBack() {
+    found.ifPresent(CaseOpening.Found::release);
+    found = Optional.empty();
+  }
+
+  /** The case that was found, which is at hand from now on or gone. */
+  private CaseOpening.Found handedOver() {
+    CaseOpening.Found one = found.orElseThrow();
+    found = Optional.empty();
+    return one;
+  }
+
+  @Override
+  public Opened take(Wish wish) {
+    Listener listener = new Listener();
+    CaseOpening opening = new CaseOpening(silent(), cases, bank(), listener);
+    try {
+      return opened(opening.take(handedOver(), wish == Wish.REVIEW), listener);
+    } catch (IOException e) {
+      return new Opened(Optional.empty(), List.of(UNREADABLE));
+    }
+  }
+
+  @Override
+  public Opened seal(Sealing sealing, char[] own) {
+    Listener listener = new Listener(answer(sealing));
+    Surroundings here = typing(own);
+    CaseOpening opening = new CaseOpening(here, cases, bank(), listener);
+    try {
+      CaseOpening.Outcome.Ready ready = opening.take(handedOver(), /* review= */ false);
+      new SealOffer(listener, here.secrets()).later(ready.kept());
+      return opened(ready, listener);
+    } catch (IOException e) {
+      return new Opened(Optional.empty(), List.of(UNREADABLE));
+    }
+  }
+
+  @Override
+  public List<String> look() {
+    CaseOpening.Found one = found.orElseThrow();
+    PageInput input = pages().input(one.interview(), one.saved().name(), surroundings.today());
+    return List.of(PlayerPage.of(input, glyphs).split("\n", -1));
+  }
+
+  @Override
+  public List<String> discard() {
+    String name = found.orElseThrow().saved().name();
+    putBack();
+    Listener listener = new Listener();
+    try {
+      new Recovery(listener, surroundings.clock(), cases).discard(name);
+    } catch (IOException e) {
+      listener.say(Trouble.of(e, cases.folder()));
+    }
+    return listener.heard();
+  }
+
+  @Override
+  public Optional<String> unfit(char[] own) {
+    char[] kept = Passphrase.kept(own);
+    boolean fit = Passphrase.isLongEnough(kept);
+    Arrays.fill(kept, ' ');
+    return fit
+        ? Optional.empty()
+        : Optional.of(
+            "That is too short to hold against guessing. At least "
+                + Passphrase.SHORTEST
+                + " characters are needed.");
   }
 
   private Opened opened(CaseOpening.Outcome outcome, Listener listener) {
@@ -106,7 +243,8 @@ final class ScreenCases implements CaseBook, AutoCloseable {
       putAway();
       open = Optional.of(ready.kept());
       CaseDesk desk = new CaseDesk(pages(), ready.kept().soon(), glyphs, surroundings.clock());
-      return new Opened(Optional.of(new Holding(desk, ready.interview())), listener.heard());
+      Interview interview = conduct.apply(ready.interview());
+      return new Opened(Optional.of(new Holding(desk, interview)), listener.heard());
     }
     List<String> heard = listener.heard();
     return new Opened(
@@ -161,15 +299,19 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   public List<String> check() {
     ByteArrayOutputStream said = new ByteArrayOutputStream();
     try {
-      new CheckCommand(silent(said)).run(bankFolder, CheckCommand.Wanted.NOTHING);
+      new CheckCommand(silent(said, Secrets.NONE)).run(bankFolder, CheckCommand.Wanted.NOTHING);
     } catch (IOException e) {
       return List.of("The bank could not be read.");
     }
     return text(said);
   }
 
+  private Surroundings silent() {
+    return silent(new ByteArrayOutputStream(), Secrets.NONE);
+  }
+
   /** The same world, without a terminal: what would be printed is taken down. */
-  private Surroundings silent(ByteArrayOutputStream said) {
+  private Surroundings silent(ByteArrayOutputStream said, Secrets secrets) {
     PrintStream printer = new PrintStream(said, true, StandardCharsets.UTF_8);
     return new Surroundings(
         InputStream.nullInputStream(),
@@ -178,7 +320,8 @@ final class ScreenCases implements CaseBook, AutoCloseable {
         surroundings.environment(),
         surroundings.clock(),
         false,
-        StandardCharsets.UTF_8);
+        StandardCharsets.UTF_8,
+        secrets);
   }
 
   private static List<String> text(ByteArrayOutputStream said) {
@@ -204,6 +347,7 @@ final class ScreenCases implements CaseBook, AutoCloseable {
 
   @Override
   public void close() throws IOException {
+    putBack();
     if (open.isPresent()) {
       open.get().close();
     }

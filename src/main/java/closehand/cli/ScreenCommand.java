@@ -5,6 +5,8 @@ import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
 import closehand.report.Glyphs;
+import closehand.screen.CaseBook;
+import closehand.screen.Wish;
 import closehand.screen.terminal.FaceChoice;
 import closehand.screen.terminal.FullScreen;
 import closehand.screen.terminal.Theme;
@@ -62,30 +64,30 @@ final class ScreenCommand {
     return Optional.empty();
   }
 
-  /** A saved case is opened before the screen is taken over, since it may need a passphrase. */
+  /** A saved case is looked up before the screen is taken over, so that a wrong name is told. */
   private Optional<Integer> again(
       ScreenSession session,
       String name,
       Optional<Provenance.By> asker,
       Optional<Interview.Route> route)
       throws IOException {
-    PlainConsole console =
-        new PlainConsole(surroundings, surroundings.input(), session.glyphs(), false);
-    CaseOpening opening =
-        new CaseOpening(surroundings, cases, session.book().pages().bank(), console);
-    CaseOpening.Outcome outcome = opening.again(name, wanted.review);
-    if (outcome instanceof CaseOpening.Outcome.Ended ended) {
-      return Optional.of(ended.exitCode());
+    CaseBook.Found found = session.book().find(name, new char[0]);
+    if (found instanceof CaseBook.Found.Refused) {
+      Commands.report(session.book().problems(), surroundings);
+      return Optional.of(
+          Commands.missing(session.book().problems()) ? ExitCode.NO_INPUT : ExitCode.BAD_DATA);
     }
-    CaseOpening.Outcome.Ready ready = (CaseOpening.Outcome.Ready) outcome;
-    Interview interview = ready.interview();
-    if (asker.isPresent()) {
-      interview = interview.after(new Message.Conduct(asker.get()));
-    }
-    if (route.isPresent()) {
-      interview = interview.after(new Message.TakeRoute(route.get()));
-    }
-    session.with(session.book().take(ready.kept(), interview));
+    session
+        .book()
+        .conducting(
+            interview -> {
+              Interview asked =
+                  asker.map(a -> interview.after(new Message.Conduct(a))).orElse(interview);
+              return route.map(r -> asked.after(new Message.TakeRoute(r))).orElse(asked);
+            });
+    session
+        .face()
+        .opening(name, found, wanted.review ? Optional.of(Wish.REVIEW) : Optional.empty());
     return Optional.empty();
   }
 

@@ -47,7 +47,7 @@ final class SummaryCommand {
     Glyphs glyphs = bank.glyphs(surroundings);
     String page =
         switch (reader) {
-          case "player" -> PlayerPage.of(input, glyphs);
+          case "player" -> PlayerPage.of(input, leading(input, found.get()), glyphs);
           case SETUP -> SetupSheet.of(input, plans(input, found.get()), glyphs);
           default -> ClinicianPage.of(input, glyphs);
         };
@@ -60,6 +60,16 @@ final class SummaryCommand {
         .map(p -> p.session(PlanAsk.USUAL, () -> PlanCommand.QUICK))
         .map(m -> List.copyOf(m.values()))
         .orElse(List.of());
+  }
+
+  /** The plan of the first game; empty while suggestions are withheld or no game is named. */
+  private static Optional<Planned> leading(PageInput input, Case one) {
+    return Pages.planning(input, one.profiles())
+        .flatMap(
+            p ->
+                p.slots().stream()
+                    .findFirst()
+                    .map(slot -> p.plan(slot, PlanAsk.USUAL, PlanCommand.QUICK)));
   }
 
   private int print(String page) {

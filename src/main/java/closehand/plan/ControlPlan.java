@@ -141,8 +141,14 @@ public record ControlPlan(
     }
   }
 
-  /** Another place and what it would cost more, in points a minute. */
-  public record RunnerUp(String input, long extra) {}
+  /**
+   * Another place and what it would cost more.
+   *
+   * @param input its path, which both hands' copies of one control share
+   * @param effector the part of the body that would work it
+   * @param extra points a minute
+   */
+  public record RunnerUp(String input, String effector, long extra) {}
 
   /**
    * An action without a place.

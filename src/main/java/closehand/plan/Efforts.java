@@ -24,10 +24,14 @@ import java.util.Set;
  *
  * <p>with n presses and q seconds a minute, v by importance and M the product of the factors; from
  * the last-resort factor on it costs a multiple. The press at the pointer costs extra where it is
- * not on a main button.
+ * not on a main button, and so does what the game needs on a spoken word that is often misheard.
  */
 final class Efforts {
   private static final double OFTEN = 10;
+  private static final int MUST = 3;
+
+  /** From here on spoken commands do for more than what cannot lose a game: practice estimate. */
+  private static final int WELL_HEARD_PER_MILLE = 900;
 
   private final PlanFigures.Effort figures;
   private final double movementCountsAs;
@@ -73,9 +77,18 @@ final class Efforts {
         action.perMinute() * (press - milliPress / 1000.0)
             + action.perMinute() * action.holdSeconds() * (hold - milliHold / 1000.0);
     boolean elsewhere = action.id().endsWith(".press") && !input.input().equals("main");
-    double usual = elsewhere ? usualPoints : 0;
+    double usual = elsewhere || mayGoUnheard(action, input) ? usualPoints : 0;
     int extra = (int) Math.max(0, Math.min(1_000_000, Math.round(beyond + usual)));
     return new PairEffort(action.id(), input.id(), new Effort(milliPress, milliHold), extra);
+  }
+
+  /** A spoken word that is often misheard is no good place for what a game cannot do without. */
+  private boolean mayGoUnheard(WantedAction action, SuppliedInput input) {
+    BodyPart part = supply.body().get(input.effector());
+    return action.importance() == MUST
+        && input.kind().equals("phrase")
+        && part != null
+        && part.reliabilityPerMille() < WELL_HEARD_PER_MILLE;
   }
 
   /** How hard this action is on this input, and by which rules. */

@@ -49,7 +49,8 @@ final class RunnersUp {
         .filter(p -> !p.slot().equals(placed.slot()))
         .sorted(Comparator.comparingLong(p -> rules.cost(p).total()))
         .limit(TRIED)
-        .forEach(p -> extra(placed, p).ifPresent(e -> found.add(new RunnerUp(path(p), e))));
+        .forEach(
+            p -> extra(placed, p).ifPresent(e -> found.add(new RunnerUp(path(p), effector(p), e))));
     return found.stream()
         .sorted(Comparator.comparingLong(RunnerUp::extra).thenComparing(RunnerUp::input))
         .filter(new Once()::isFirst)
@@ -62,6 +63,10 @@ final class RunnersUp {
         .input(placement.slot().input())
         .map(SuppliedInput::path)
         .orElse(placement.slot().input());
+  }
+
+  private String effector(Placement placement) {
+    return supply.input(placement.slot().input()).map(SuppliedInput::effector).orElse("");
   }
 
   private Optional<Long> extra(Placement from, Placement to) {

@@ -44,6 +44,11 @@ public interface Advisor {
     return List.of("There is no control plan here.");
   }
 
+  /** What those plans ask of the body, with limits and sources, ready to print. */
+  default List<String> load(Interview interview) {
+    return plan(interview);
+  }
+
   /** The measured tasks; nothing where the bank has none. */
   default Optional<TaskBook> taskBook() {
     return Optional.empty();

@@ -17,6 +17,9 @@ import java.util.Set;
 final class KeyChoice {
   private static final Set<String> NEEDS_A_KEY = Set.of("switch", "phrase", "sound", "panelButton");
 
+  /** What stands where the game's own menu has to be told of this very input. */
+  static final String IN_THE_GAME = "in the game";
+
   private final Map<String, String> chosen = new HashMap<>();
   private final boolean keyboard;
 
@@ -42,7 +45,10 @@ final class KeyChoice {
     }
   }
 
-  /** The name and the usage in brackets; "as it is" where nothing has to be assigned. */
+  /**
+   * The name and the usage in brackets; "as it is" for what moves; "in the game" for an input
+   * without a usage of its own, which the game's menu has to be told.
+   */
   String of(Assignment assignment) {
     String usage =
         assignment.usage().isEmpty()
@@ -51,6 +57,12 @@ final class KeyChoice {
     boolean spare = assignment.usage().isEmpty() && !usage.isEmpty();
     if (spare && !keyboard) {
       return "any free button";
+    }
+    if (usage.isEmpty() && NEEDS_A_KEY.contains(assignment.inputKind())) {
+      return keyboard ? "any free key" : "any free button";
+    }
+    if (usage.isEmpty() && assignment.mode() != Mode.AXIS) {
+      return IN_THE_GAME;
     }
     return usage.isEmpty() ? "as it is" : UsageNames.of(usage) + " (" + usage + ")";
   }

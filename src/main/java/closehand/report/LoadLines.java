@@ -157,8 +157,9 @@ final class LoadLines {
     return load.heaviest()
         .map(
             part -> {
-              StringBuilder text = new StringBuilder("Most to do has ");
-              text.append(LoadWords.yours(part.effector()));
+              StringBuilder text =
+                  new StringBuilder(Phrases.upper(LoadWords.yours(part.effector())))
+                      .append(" has the most to do");
               if (part.light().figure().filter(f -> f.band() == Band.LOWER).isPresent()) {
                 return text.append(", and it has room.").toString();
               }

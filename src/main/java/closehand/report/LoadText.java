@@ -103,6 +103,9 @@ public final class LoadText {
               SessionLines.sentence(
                   SessionPlan.of(SessionLines.pace(input).heavyHand(day.isHeavy())))));
     }
+    if (!day.games().isEmpty() && input.warns("C-PRESSURE")) {
+      pieces.add(Paragraph.of(SessionLines.RELIEF));
+    }
     pieces.addAll(LoadLines.standing(day.games()));
     return pieces;
   }

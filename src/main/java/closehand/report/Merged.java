@@ -18,7 +18,9 @@ final class Merged {
     if (different.size() < 2) {
       return different;
     }
-    List<String[]> words = different.stream().map(s -> s.split(" ")).toList();
+    // A full stop stands as a word of its own, so that the word before it can differ.
+    List<String[]> words =
+        different.stream().map(s -> s.replaceAll("\\.(?= |$)", " .").split(" ")).toList();
     int shortest = words.stream().mapToInt(w -> w.length).min().orElse(0);
     int start = 0;
     while (start < shortest && allSame(words, start, false)) {
@@ -52,14 +54,20 @@ final class Merged {
       last = one[start];
     }
     String[] first = words.get(0);
-    return part(first, 0, start)
-        + " "
-        + Phrases.and(middles)
-        + " "
-        + part(first, first.length - end, first.length);
+    String text =
+        part(first, 0, start)
+            + " "
+            + Phrases.and(middles)
+            + " "
+            + part(first, first.length - end, first.length);
+    return closed(text);
   }
 
   private static String part(String[] words, int from, int to) {
-    return String.join(" ", List.of(words).subList(from, to));
+    return closed(String.join(" ", List.of(words).subList(from, to)));
+  }
+
+  private static String closed(String text) {
+    return text.replace(" .", ".");
   }
 }

@@ -57,7 +57,7 @@ public final class PlanDrawing {
     PlanDrawing drawing = new PlanDrawing(withinReach, width, glyphs);
     Map<String, List<Assignment>> byDevice = new LinkedHashMap<>();
     plan.assignments()
-        .forEach(a -> byDevice.computeIfAbsent(a.device(), d -> new ArrayList<>()).add(a));
+        .forEach(a -> byDevice.computeIfAbsent(PlanLines.device(a), d -> new ArrayList<>()).add(a));
     byDevice.forEach(drawing::device);
     return List.copyOf(drawing.lines);
   }
@@ -67,6 +67,7 @@ public final class PlanDrawing {
       lines.add("");
     }
     add(name + ":");
+    toWriteDown(all);
     List<Assignment> cells = kind(all, "cell");
     List<Assignment> keys = kind(all, "key");
     if (!cells.isEmpty()) {
@@ -90,6 +91,15 @@ public final class PlanDrawing {
     labels(others);
   }
 
+  /** Phrases and sounds are the player's own; the drawing has room to write them down. */
+  private void toWriteDown(List<Assignment> all) {
+    if (!kind(all, "phrase").isEmpty()) {
+      add("Choose short phrases that sound unlike each other, and write them in.");
+    } else if (!kind(all, "sound").isEmpty()) {
+      add("Choose sounds that come out the same each time, and write them in.");
+    }
+  }
+
   private static boolean isGrid(Assignment one) {
     return one.inputKind().equals("cell")
         || (one.inputKind().equals("key") && one.input().matches("[B-E]\\d\\d"));
@@ -97,7 +107,8 @@ public final class PlanDrawing {
 
   private static List<Assignment> kind(List<Assignment> all, String kind) {
     return all.stream()
-        .filter(a -> a.inputKind().equals(kind) && isGrid(a) && a.held().isEmpty())
+        .filter(a -> a.inputKind().equals(kind) && a.held().isEmpty())
+        .filter(a -> !kind.equals("key") || isGrid(a))
         .toList();
   }
 
@@ -210,7 +221,8 @@ public final class PlanDrawing {
   private void labels(List<Assignment> all) {
     int room = Math.min(30, (width - 6) / 2);
     for (Assignment one : all) {
-      String label = one.held().map(h -> "hold " + h + " + ").orElse("") + one.inputName();
+      String label =
+          one.held().map(h -> "hold " + h + " + ").orElse("") + one.inputName() + room(one);
       List<String> left = Wrapped.lines(room, clean(label));
       List<String> right =
           Wrapped.lines(
@@ -221,6 +233,11 @@ public final class PlanDrawing {
         lines.add(("[ " + Wrapped.padded(box, room) + " ] " + text).stripTrailing());
       }
     }
+  }
+
+  private static String room(Assignment one) {
+    boolean own = one.inputKind().equals("phrase") || one.inputKind().equals("sound");
+    return own ? ": _______________" : "";
   }
 
   private void add(String text) {

@@ -27,6 +27,7 @@ final class PlanLines {
     pieces.add(new Heading("Control plan: " + plan.title()));
     pieces.add(Paragraph.of(uses(bank, plan)));
     pieces.add(Paragraph.of(sureness(plan)));
+    pieces.addAll(NeededLines.of(plan));
     pieces.addAll(settings(plan));
     pieces.addAll(assignments(plan));
     pieces.addAll(shared(plan));
@@ -51,6 +52,9 @@ final class PlanLines {
             .map(Approach::words)
             .map(Approach.Words::name)
             .toList();
+    if (names.isEmpty() && plan.sureness() == ControlPlan.Sureness.OPEN) {
+      return "No plan was found in the time given. Looking longer may find one.";
+    }
     return names.isEmpty()
         ? "Nothing suggested so far can work this game."
         : "You play with: " + Phrases.listed(names) + ".";
@@ -77,7 +81,7 @@ final class PlanLines {
     List<Piece> pieces = new ArrayList<>();
     Map<String, List<Assignment>> byDevice = new LinkedHashMap<>();
     plan.assignments()
-        .forEach(a -> byDevice.computeIfAbsent(a.device(), d -> new ArrayList<>()).add(a));
+        .forEach(a -> byDevice.computeIfAbsent(device(a), d -> new ArrayList<>()).add(a));
     byDevice.forEach(
         (device, all) -> {
           pieces.add(new Gap());
@@ -85,6 +89,13 @@ final class PlanLines {
           all.forEach(a -> pieces.add(Paragraph.item(sentence(a))));
         });
     return pieces;
+  }
+
+  /** What it is set up on; a panel on the screen is not on the device that works it. */
+  static String device(Assignment assignment) {
+    return assignment.inputKind().equals("panelButton")
+        ? "On-screen panel, worked with the " + Phrases.lower(assignment.device())
+        : assignment.device();
   }
 
   /** Such as "Jump: extra top button 1, left index finger, press." */
@@ -132,7 +143,7 @@ final class PlanLines {
         String bring =
             one.bringInBy().isEmpty()
                 ? ""
-                : " It would come in with: " + Phrases.listed(one.bringInBy()) + ".";
+                : " It may come in with: " + Phrases.listed(one.bringInBy()) + ".";
         pieces.add(
             Paragraph.item(Phrases.sentence(one.name() + must + ": " + one.because()) + bring));
       }

@@ -1,8 +1,10 @@
 package closehand.report;
 
+import closehand.plan.Planned;
 import closehand.rules.Warning;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The page the player takes home: one sheet of paper, in plain words. */
 public final class PlayerPage {
@@ -10,6 +12,15 @@ public final class PlayerPage {
 
   /** The page as text. Where the session must end, it holds the notice that says so alone. */
   public static String of(PageInput input, Glyphs glyphs) {
+    return of(input, Optional.empty(), glyphs);
+  }
+
+  /**
+   * The same with what the leading plan asks of the body, where the page has room for it.
+   *
+   * @param leading the plan of the first game, where there is one
+   */
+  public static String of(PageInput input, Optional<Planned> leading, Glyphs glyphs) {
     List<Warning> ending = input.ending();
     if (!ending.isEmpty()) {
       return StopNotice.of(ending, glyphs);
@@ -17,7 +28,12 @@ public final class PlayerPage {
     if (input.together().withheld()) {
       return Sheet.text(withheld(input, glyphs), glyphs);
     }
-    return Sheet.text(Room.fitting(room -> pieces(input, room, glyphs), glyphs), glyphs);
+    List<Piece> page = Room.fitting(room -> pieces(input, leading, room, glyphs), glyphs);
+    if (leading.isPresent() && Sheet.lines(page, glyphs).size() > Room.FULL_PAGE) {
+      // What everybody needs comes before the figures of a plan.
+      page = Room.fitting(room -> pieces(input, Optional.empty(), room, glyphs), glyphs);
+    }
+    return Sheet.text(page, glyphs);
   }
 
   private static List<Piece> withheld(PageInput input, Glyphs glyphs) {
@@ -33,7 +49,8 @@ public final class PlayerPage {
     return pieces;
   }
 
-  private static List<Piece> pieces(PageInput input, Room room, Glyphs glyphs) {
+  private static List<Piece> pieces(
+      PageInput input, Optional<Planned> leading, Room room, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Ideas for your game controls", input));
     pieces.addAll(TitleLines.provisionalLine(input));
     pieces.addAll(SinceLines.of(input));
@@ -45,6 +62,7 @@ public final class PlayerPage {
     pieces.addAll(GameLines.differing(input));
     pieces.addAll(RuledOutLines.of(input, room));
     pieces.addAll(StartLines.of(input, room));
+    leading.ifPresent(p -> pieces.addAll(AskedLines.of(input, p, room)));
     pieces.addAll(PaceLines.of(input, room));
     pieces.addAll(EaseOffLines.of(input, room));
     pieces.addAll(ContactLines.of(input, room));

@@ -1,5 +1,6 @@
 package closehand.report;
 
+import closehand.bank.CautionClass;
 import closehand.bank.Condition;
 import closehand.bank.Rule;
 import closehand.rules.Advice;
@@ -17,6 +18,9 @@ import java.util.Set;
 
 /** The sentences that firing rules bring to a page. */
 final class Sayings {
+  /** The theme of rules about how a plan shares out the jobs. */
+  private static final String SHARING_OUT = "plan";
+
   private Sayings() {}
 
   /** The rules that fire, in rule order. */
@@ -27,6 +31,22 @@ final class Sayings {
   /** All sentences on this topic that concern something suggested, in rule order. */
   static List<String> all(Advice advice, String topic) {
     return on(topic, concerning(advice, firing(advice)));
+  }
+
+  /**
+   * Sentences on this topic for whoever sets up these approaches, from rules about this player, in
+   * rule order.
+   */
+  static List<String> setUp(Advice advice, String topic, Set<String> used) {
+    List<Finding> findings = new ArrayList<>(aboutThePlayer(advice));
+    // The plan has already shared the jobs out by these.
+    findings.removeIf(f -> f.rule().theme().equals(SHARING_OUT));
+    findings.removeIf(f -> !speaksFor(f.rule(), used) && !isCareful(f.rule()));
+    return on(topic, findings);
+  }
+
+  private static boolean isCareful(Rule rule) {
+    return rule.effects().cautions().stream().anyMatch(c -> c.cautionClass() != CautionClass.NOTE);
   }
 
   /**

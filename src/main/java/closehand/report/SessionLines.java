@@ -9,6 +9,15 @@ import java.util.OptionalDouble;
 
 /** One session of play with its pauses, and the reason for every number in it. */
 final class SessionLines {
+  /**
+   * The pause that short pauses off the hands are not: an interval of 20 to 30 minutes and at least
+   * 2 minutes are from a hospital's sheet on pressure relief; care is individual (NPIAP, EPUAP,
+   * PPPIA 2025).
+   */
+  static final String RELIEF =
+      "These pauses do not take your weight off. For that, stop at the interval your health team set,"
+          + " or every 20 to 30 minutes where none is set, and take at least 2 minutes.";
+
   private SessionLines() {}
 
   /** What the answers and cautions say about pauses. */

@@ -10,10 +10,8 @@ import closehand.strain.DayLoad;
 import closehand.strain.PlanLoad;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
 
@@ -50,8 +48,11 @@ public final class SetupSheet {
       pieces.add(Paragraph.of("A draft for a clinician to review. Set nothing up before that."));
     }
     pieces.addAll(CautionLines.of(input));
-    checks();
-    order();
+    checks(plans);
+    if (!plans.isEmpty()) {
+      advice(plans);
+      order();
+    }
     DayLoad day = LoadText.day(input, plans, LoadText.Rated.NOTHING);
     for (int i = 0; i < plans.size(); i++) {
       PlanLoad load = day.games().get(i);
@@ -69,19 +70,50 @@ public final class SetupSheet {
       pieces.add(Paragraph.of("No plan yet: no game has been named."));
     }
     pieces.addAll(LoadText.under(input, day));
+    if (!plans.isEmpty()) {
+      pieces.add(new Gap());
+      pieces.add(
+          Paragraph.of(
+              "Go by this sheet alone: a plan printed another way may have been looked for longer"
+                  + " and place some actions elsewhere."));
+    }
     pieces.addAll(PlanLines.standing());
     pieces.addAll(FooterLines.of(input));
   }
 
-  private void checks() {
+  private static Set<String> used(List<Planned> plans) {
+    Set<String> used = new LinkedHashSet<>();
+    plans.forEach(p -> used.addAll(p.plan().approaches()));
+    return used;
+  }
+
+  private void checks(List<Planned> plans) {
     pieces.add(new Heading("Check before the first use"));
     List<String> checks = new ArrayList<>();
     checks.add("Your stop signal is agreed, and whoever helps knows it.");
     checks.add("You reach your phone, alarm or call button with everything in place.");
     checks.add("Nothing presses on sore or numb skin, and no cable lies where you move.");
-    checks.addAll(input.together().advice("mount"));
-    checks.add("Everything is put away or stays where it is without help, as you decided.");
+    if (input.warns("C-CHAIR")) {
+      checks.add("The drive of your chair is off, and you have checked together that it is.");
+    }
+    if (input.warns("C-AAC")) {
+      checks.add("Your communication device works, in reach, with nothing of this in its way.");
+    }
+    checks.addAll(Sayings.setUp(input.together(), "mount", used(plans)));
+    checks.add("You have decided what is put away after play and what stays set up.");
     checks.forEach(c -> pieces.add(new Tick(c)));
+  }
+
+  /** What the answers say about setting these controls up, and about settings of the machine. */
+  private void advice(List<Planned> plans) {
+    Set<String> used = used(plans);
+    Set<String> sentences = new LinkedHashSet<>();
+    sentences.addAll(Sayings.setUp(input.together(), "setup", used));
+    sentences.addAll(Sayings.setUp(input.together(), "settings", used));
+    if (!sentences.isEmpty()) {
+      pieces.add(new Heading("For your body"));
+      sentences.forEach(s -> pieces.add(Paragraph.item(s)));
+    }
   }
 
   private void order() {
@@ -92,7 +124,7 @@ public final class SetupSheet {
             "Change the settings of the game, one at a time. Write down each old value.",
             "Put the kit in place and measure where it sits.",
             "Assign the keys and buttons of the first actions only.",
-            "Try them for ten minutes in a calm part of the game.",
+            "Try them in a calm part of the game. " + PlayLimit.of(input).firstTry(),
             more())) {
       pieces.add(Paragraph.numbered(++place, step));
     }
@@ -108,8 +140,11 @@ public final class SetupSheet {
     ControlPlan plan = planned.plan();
     pieces.add(new Heading(plan.title()));
     pieces.add(Paragraph.of(PlanLines.uses(input.bank(), plan)));
+    pieces.addAll(EffortToSetUp.of(input, plan));
     pieces.add(Paragraph.of(PlanLines.sureness(plan)));
-    pieces.add(Paragraph.headed("Start with.", String.join("; ", first(plan)) + "."));
+    pieces.addAll(NeededLines.of(plan));
+    List<String> first = FirstActions.of(plan, input.bank(), most());
+    pieces.add(Paragraph.headed("Start with.", String.join("; ", first) + "."));
     settings(plan);
     table(plan, planned.demand().takes(List.of("keyboard")));
     drawing(planned);
@@ -117,27 +152,9 @@ public final class SetupSheet {
     left(plan);
   }
 
-  /** The actions to begin with: what matters most, the busiest first, no more than feels easy. */
-  private List<String> first(ControlPlan plan) {
-    OptionalDouble comfortable = comfortable();
-    int most = (int) Math.max(FEWEST, Math.min(MOST, comfortable.orElse(FEWEST)));
-    Map<String, Double> often = new LinkedHashMap<>();
-    Map<String, Integer> matters = new LinkedHashMap<>();
-    Map<String, String> names = new LinkedHashMap<>();
-    for (Assignment one : plan.assignments()) {
-      often.merge(one.action(), one.perMinute(), Double::sum);
-      matters.merge(one.action(), one.importance(), Math::max);
-      String name = one.name();
-      boolean part = !one.id().equals(one.action()) && name.contains(": ");
-      names.putIfAbsent(one.action(), part ? name.substring(0, name.lastIndexOf(": ")) : name);
-    }
-    return names.keySet().stream()
-        .sorted(
-            java.util.Comparator.<String>comparingInt(a -> -matters.getOrDefault(a, 0))
-                .thenComparingDouble(a -> -often.getOrDefault(a, 0.0)))
-        .limit(most)
-        .map(a -> names.getOrDefault(a, a))
-        .toList();
+  /** No more to begin with than feels easy. */
+  private int most() {
+    return (int) Math.max(FEWEST, Math.min(MOST, comfortable().orElse(FEWEST)));
   }
 
   private OptionalDouble comfortable() {
@@ -177,10 +194,15 @@ public final class SetupSheet {
     pieces.add(new Gap());
     pieces.add(new Table(WIDTHS, rows));
     pieces.add(new Gap());
+    boolean inTheGame = rows.stream().anyMatch(r -> r.contains(KeyChoice.IN_THE_GAME));
     pieces.add(
         Paragraph.of(
             "ASSIGN names the key or button with its USB HID usage in brackets."
-                + (keyboard ? " F keys stand for any key that the game does not use yet." : "")));
+                + (keyboard ? " F keys stand for any key that the game does not use yet." : "")
+                + (inTheGame
+                    ? " \"In the game\" means: press this input where the game's menu asks for the"
+                        + " action's button."
+                    : "")));
   }
 
   private static String how(Mode mode) {

@@ -47,6 +47,8 @@ public final class Conditions {
             bank.games(),
             bank.cautions(),
             bank.sources(),
+            bank.planFigures(),
+            bank.tasks(),
             bank.fingerprint());
     return new Conditions(Program.of(alone), conditions.size());
   }

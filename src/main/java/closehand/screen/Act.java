@@ -50,6 +50,9 @@ sealed interface Act {
   /** Something outside. */
   record Run(Effect effect) implements Act {}
 
+  /** One after the other: an act, and something outside. */
+  record Also(Act first, Effect then) implements Act {}
+
   /** What a command does. */
   record Do(Command command) implements Act {}
 

@@ -6,6 +6,7 @@ import closehand.interview.Answer;
 import closehand.interview.Message;
 import closehand.interview.Prompt;
 import closehand.interview.Wording;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -47,6 +48,12 @@ final class Acting {
     }
     if (act instanceof Act.Source source) {
       return source(model, source);
+    }
+    if (act instanceof Act.Also also) {
+      ScreenModel.Step first = on(model, also.first());
+      List<Effect> effects = new ArrayList<>(first.effects());
+      effects.add(also.then());
+      return new ScreenModel.Step(first.model(), effects);
     }
     if (act instanceof Act.Run run) {
       return new ScreenModel.Step(model, List.of(run.effect()));

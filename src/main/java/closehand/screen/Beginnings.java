@@ -72,7 +72,7 @@ final class Beginnings {
     Provenance.By by = menu.by().orElse(Provenance.By.VOLUNTEER);
     int digit = 0;
     for (Interview.Route route : People.ROUTES) {
-      how.offer(++digit, People.route(route), new Act.Show(new SealScreen(by, route)));
+      how.offer(++digit, People.route(route), new Act.Show(SealScreen.of(by, route)));
     }
     return how.offer(BACK, "Back", new Act.Close()).build();
   }

@@ -32,7 +32,7 @@ record BoardScreen(Draft line, int group) implements Screen {
   @Override
   public Shown shown(ScreenModel model) {
     Shown.Builder board = new Shown.Builder("Choose one after the other");
-    board.add(Block.strong("So far: " + (line.isEmpty() ? "nothing" : line.text()) + "."));
+    board.add(Block.strong("So far: " + soFar() + "."));
     board.gap();
     if (line.kind() == Draft.Kind.FIGURES) {
       figures(board);
@@ -42,6 +42,14 @@ record BoardScreen(Draft line, int group) implements Screen {
       letters(board);
     }
     return board.build();
+  }
+
+  private boolean isSecret() {
+    return line.kind() == Draft.Kind.SECRET;
+  }
+
+  private String soFar() {
+    return line.isEmpty() ? "nothing" : isSecret() ? "typed, not shown" : line.text();
   }
 
   private void figures(Shown.Builder board) {
@@ -68,19 +76,36 @@ record BoardScreen(Draft line, int group) implements Screen {
     }
     board.gap();
     board.offer(8, "Done", new Act.Accept());
-    board.offer(0, "Back, and change nothing", new Act.Close());
+    board.offer(0, "Back, and change nothing", unchanged());
+  }
+
+  private Act unchanged() {
+    return isSecret()
+        ? new Act.Also(new Act.Close(), new Effect.SecretForgotten())
+        : new Act.Close();
   }
 
   private void letters(Shown.Builder board) {
     int digit = 0;
     for (String letter : GROUPS.get(group)) {
-      board.offer(++digit, letter.equals(" ") ? "space" : letter, swap(line.plus(letter)));
+      board.offer(++digit, letter.equals(" ") ? "space" : letter, plus(letter));
     }
     if (GROUPS.get(group).contains(" ")) {
-      board.offer(++digit, "Take back the last one", swap(line.minus()));
+      board.offer(++digit, "Take back the last one", minus());
     }
     board.gap();
     board.offer(0, "Other letters", swap(line));
+  }
+
+  /** The line with one more character. */
+  Act plus(String character) {
+    Act longer = swap(line.plus(character));
+    return isSecret() ? new Act.Also(longer, new Effect.SecretTyped(character)) : longer;
+  }
+
+  private Act minus() {
+    Act shorter = swap(line.minus());
+    return isSecret() ? new Act.Also(shorter, new Effect.SecretShortened()) : shorter;
   }
 
   private Act turn(String character) {
@@ -97,6 +122,6 @@ record BoardScreen(Draft line, int group) implements Screen {
 
   @Override
   public Act back() {
-    return group == NONE ? new Act.Close() : swap(line);
+    return group == NONE ? unchanged() : swap(line);
   }
 }

@@ -38,7 +38,7 @@ final class Commanding {
       case WHO -> show(model, Menu.of(Menu.Kind.WHO_ANSWERS));
       case SO_FAR -> told(show(model, ReadingScreen.soFar(talk)), command);
       case EXPLAIN -> show(model, ExplainScreen.of(talk));
-      case PLAN -> told(show(model, ReadingScreen.plan(talk)), command);
+      case PLAN -> plan(model, talk);
       case PAGE -> told(show(model, ReadingScreen.page(talk)), command);
       case LOWER -> show(model, Menu.of(Menu.Kind.LOWER));
       case ASKER -> show(model, Menu.of(Menu.Kind.CONDUCT));
@@ -93,6 +93,16 @@ final class Commanding {
         .map(t -> new Effect.Shown(t.interview(), command, lines))
         .map(e -> new ScreenModel.Step(step.model(), List.of(e)))
         .orElse(step);
+  }
+
+  private static ScreenModel.Step plan(ScreenModel model, Talk talk) {
+    boolean there =
+        model.top().screen() instanceof ReadingScreen read
+            && read.kind() == ReadingScreen.Kind.PLAN;
+    return there
+        ? Acting.only(model)
+        : new ScreenModel.Step(
+            model, List.of(new Effect.WorkOutPlan(talk.interview(), /* load= */ false)));
   }
 
   /** A screen that is in sight already is not put on top of itself. */

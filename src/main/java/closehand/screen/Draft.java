@@ -17,11 +17,17 @@ record Draft(Kind kind, String text, int figures, int decimals) {
 
   enum Kind {
     WORDS,
-    FIGURES
+    FIGURES,
+    /** A passphrase: one sign stands for each character, which is kept elsewhere. */
+    SECRET
   }
 
   static Draft words() {
     return new Draft(Kind.WORDS, "", 0, 0);
+  }
+
+  static Draft secret() {
+    return new Draft(Kind.SECRET, "", 0, 0);
   }
 
   static Draft figures(FactType.Amount amount) {
@@ -39,6 +45,10 @@ record Draft(Kind kind, String text, int figures, int decimals) {
 
   /** The same with one more character; the same where it has no place. */
   Draft plus(String character) {
+    if (kind == Kind.SECRET) {
+      int count = character.codePointCount(0, character.length());
+      return text.length() + count <= LONGEST ? with(text + "*".repeat(count)) : this;
+    }
     if (kind == Kind.WORDS) {
       return text.length() + character.length() <= LONGEST ? with(text + character) : this;
     }

@@ -13,12 +13,45 @@ public sealed interface Effect {
   /**
    * Begin a new interview.
    *
-   * @param sealed whether its case opens with a passphrase only, which is drawn now
+   * @param sealing how its case is kept
    */
-  record Begin(Provenance.By asker, Interview.Route route, boolean sealed) implements Effect {}
+  record Begin(Provenance.By asker, Interview.Route route, Sealing sealing) implements Effect {}
 
-  /** Open a saved case. */
+  /** Look a saved case up, to say what can be done with it. */
   record Open(String name) implements Effect {}
+
+  /** Put the case that was found back unchanged. */
+  record PutBack() implements Effect {}
+
+  /** Do this with the case that was found. */
+  record Take(Wish wish) implements Effect {}
+
+  /** Seal the case that was found from now on, and go on with it. */
+  record Seal(Sealing sealing) implements Effect {}
+
+  /** These characters of a passphrase were typed. */
+  record SecretTyped(String characters) implements Effect {
+    @Override
+    public String toString() {
+      return "SecretTyped";
+    }
+  }
+
+  /** The last character of the passphrase is taken back. */
+  record SecretShortened() implements Effect {}
+
+  /** The passphrase is typed to its end. */
+  record SecretTaken() implements Effect {}
+
+  /** What was typed of a passphrase is forgotten. */
+  record SecretForgotten() implements Effect {}
+
+  /**
+   * Work out the control plan and show it.
+   *
+   * @param load whether what it asks of the body is wanted in full instead
+   */
+  record WorkOutPlan(Interview interview, boolean load) implements Effect {}
 
   /** Open the invented example, of which nothing is kept. */
   record Example() implements Effect {}

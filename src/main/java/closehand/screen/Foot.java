@@ -47,8 +47,10 @@ final class Foot {
 
   private static List<Content.Hint> keys(ScreenModel model) {
     List<Content.Hint> keys = new ArrayList<>();
-    keys.add(new Content.Hint("?", "help"));
-    keys.add(new Content.Hint("Space", "next"));
+    // A passphrase may hold any character, also a blank.
+    boolean spelling = model.top().screen() instanceof SecretScreen secret && secret.spells();
+    keys.add(new Content.Hint(spelling ? "F1" : "?", "help"));
+    keys.add(spelling ? new Content.Hint("Down", "next") : new Content.Hint("Space", "next"));
     keys.add(new Content.Hint("Enter", "take"));
     if (model.top().screen() instanceof QuestionScreen q
         && (q.draft().isEmpty()

@@ -27,6 +27,7 @@ record Menu(Kind kind, int page, Optional<Provenance.By> by) implements Screen {
     SETTINGS,
     LEAVE,
     DELETE,
+    DISCARD,
     WRITTEN_DOWN
   }
 
@@ -42,6 +43,7 @@ record Menu(Kind kind, int page, Optional<Provenance.By> by) implements Screen {
   public Shown shown(ScreenModel model) {
     return switch (kind) {
       case START, CASES, WHO_ASKS, HOW_LONG -> Beginnings.of(this, model);
+      case DISCARD -> CaseScreen.discarding();
       case SETTINGS -> SettingsMenu.of(model);
       case CONDUCT, WHO_ANSWERS, HOW_KNOWN, LOWER -> PeopleMenus.of(this, model);
       case SKIP, MORE, STOP, FINISHED, LEAVE, DELETE, WRITTEN_DOWN -> AsideMenus.of(this, model);

@@ -50,12 +50,15 @@ final class Moving {
   private static ScreenModel.Step space(ScreenModel model) {
     Optional<Draft> draft = model.top().screen().draft();
     boolean writing =
-        draft.filter(d -> d.kind() == Draft.Kind.WORDS && !d.isEmpty()).isPresent()
+        draft.filter(d -> d.kind() != Draft.Kind.FIGURES && !d.isEmpty()).isPresent()
             && chosen(model) instanceof Act.Accept;
-    return Acting.only(
-        writing
-            ? Pressing.written(model, draft.orElseThrow().plus(" "))
-            : model.at(layout(model).next(spot(model))));
+    if (!writing) {
+      return Acting.only(model.at(layout(model).next(spot(model))));
+    }
+    ScreenModel written = Pressing.written(model, draft.orElseThrow().plus(" "));
+    return secret(draft)
+        ? new ScreenModel.Step(written, List.of(new Effect.SecretTyped(" ")))
+        : Acting.only(written);
   }
 
   /** Takes the chosen line once it is in sight; until then it shows more. */
@@ -76,9 +79,16 @@ final class Moving {
   private static ScreenModel.Step shorten(ScreenModel model, Key.Named key) {
     Optional<Draft> draft = model.top().screen().draft().filter(d -> !d.isEmpty());
     if (draft.isPresent()) {
-      return Acting.only(Pressing.written(model, draft.get().minus()));
+      ScreenModel written = Pressing.written(model, draft.get().minus());
+      return secret(draft)
+          ? new ScreenModel.Step(written, List.of(new Effect.SecretShortened()))
+          : Acting.only(written);
     }
     return key == Key.Named.BACKSPACE ? back(model) : Acting.only(model);
+  }
+
+  private static boolean secret(Optional<Draft> draft) {
+    return draft.filter(d -> d.kind() == Draft.Kind.SECRET).isPresent();
   }
 
   private static ScreenModel.Step back(ScreenModel model) {

@@ -32,14 +32,22 @@ final class Pressing {
       return typed(quiet, typed);
     }
     if (key instanceof Key.Pasted pasted) {
-      return Acting.only(pasted(quiet, pasted.text()));
+      return pasted(quiet, pasted.text());
     }
     return Acting.only(
         model.saying(
             Said.that(
-                key instanceof Key.Dropped
-                    ? "A key that is held down counts once."
+                key instanceof Key.Dropped dropped
+                    ? dropped(dropped.why())
                     : "That key has no meaning here. ? shows the keys.")));
+  }
+
+  private static String dropped(Key.Dropped.Why why) {
+    return switch (why) {
+      case HELD -> "A key that is held down counts once.";
+      case BOUNCED -> "A key that comes right after another does not count.";
+      case MEANWHILE -> "Keys pressed meanwhile did not count.";
+    };
   }
 
   private static ScreenModel resized(ScreenModel model, ScreenSize size) {
@@ -59,7 +67,7 @@ final class Pressing {
 
   private static ScreenModel.Step typed(ScreenModel model, Key.Typed key) {
     Screen top = model.top().screen();
-    if (key.text().equals(HELP)) {
+    if (key.text().equals(HELP) && !spells(top)) {
       return Acting.on(model, new Act.Do(Command.HELP));
     }
     if (top instanceof LettersScreen letters
@@ -69,16 +77,20 @@ final class Pressing {
       return Acting.on(model, letters.typed(letter, model.settings()));
     }
     if (top instanceof BoardScreen board
-        && board.line().kind() == Draft.Kind.WORDS
+        && board.line().kind() != Draft.Kind.FIGURES
         && key.digit() < 0) {
-      return Acting.only(
-          model.replacing(model.fresh(new BoardScreen(board.line().plus(key.text()), -1))));
+      return Acting.on(model, board.plus(key.text()));
     }
     Optional<Draft> draft = top.draft();
     if (draft.isPresent()) {
       return writing(model, draft.get(), key);
     }
     return key.digit() >= 0 ? digit(model, key.digit()) : letter(model, key.text());
+  }
+
+  /** Whether every character that comes now belongs to a passphrase. */
+  private static boolean spells(Screen top) {
+    return top instanceof SecretScreen secret && secret.spells();
   }
 
   private static boolean isLetter(String text) {
@@ -94,7 +106,7 @@ final class Pressing {
     if (figures && !figure) {
       return letter(model, key.text());
     }
-    if (!figures && draft.isEmpty() && key.digit() >= 0) {
+    if (!figures && draft.isEmpty() && key.digit() >= 0 && !spells(model.top().screen())) {
       return digit(model, key.digit());
     }
     Draft next = draft.plus(key.text());
@@ -102,8 +114,15 @@ final class Pressing {
       return Acting.only(model.saying(Said.refused("No more has a place here.")));
     }
     ScreenModel written = written(model, next);
+    if (draft.kind() == Draft.Kind.SECRET) {
+      return secretly(written, key.text());
+    }
     boolean full = figures && next.isFull() && written.top().screen() instanceof QuestionScreen;
     return full ? checking(written) : Acting.only(written);
+  }
+
+  private static ScreenModel.Step secretly(ScreenModel written, String characters) {
+    return new ScreenModel.Step(written, List.of(new Effect.SecretTyped(characters)));
   }
 
   /** A number that fills its line is asked once more, so that digits alone are enough. */
@@ -177,15 +196,19 @@ final class Pressing {
   }
 
   /** Pasted text goes where words are typed and nowhere else; it never takes anything. */
-  private static ScreenModel pasted(ScreenModel model, String text) {
+  private static ScreenModel.Step pasted(ScreenModel model, String text) {
     Optional<Draft> draft = model.top().screen().draft();
-    if (draft.isEmpty() || draft.get().kind() != Draft.Kind.WORDS) {
-      return model.saying(Said.that("Pasted text is not taken as an answer here."));
+    if (draft.isEmpty() || draft.get().kind() == Draft.Kind.FIGURES) {
+      return Acting.only(model.saying(Said.that("Pasted text is not taken as an answer here.")));
     }
-    Draft next = draft.get().plus(PlainText.of(text));
-    return next.equals(draft.get())
-        ? model.saying(Said.refused("That is too long to paste here."))
-        : written(model, next);
+    String plain = PlainText.of(text);
+    Draft next = draft.get().plus(plain);
+    if (next.equals(draft.get())) {
+      return Acting.only(model.saying(Said.refused("That is too long to paste here.")));
+    }
+    return next.kind() == Draft.Kind.SECRET
+        ? secretly(written(model, next), plain)
+        : Acting.only(written(model, next));
   }
 
   static ScreenModel.Step beside(ScreenModel model, int step) {

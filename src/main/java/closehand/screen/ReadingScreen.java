@@ -22,7 +22,9 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     HELP,
     SO_FAR,
     PLAN,
-    PAGE
+    LOAD,
+    PAGE,
+    MOMENT
   }
 
   ReadingScreen {
@@ -57,7 +59,9 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
       case HELP -> Help.of(model);
       case SO_FAR -> soFar(model.settings().shared());
       case PAGE -> page(model);
-      case PLAN -> closing(text(new Shown.Builder(heading), lines));
+      case PLAN -> plan(model);
+      case LOAD -> closing(text(new Shown.Builder(heading), lines));
+      case MOMENT -> moment();
       case FIRST -> first(new Act.Close());
       case SEALED -> first(back());
       case ENOUGH -> enough();
@@ -83,10 +87,36 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
         Kind.SO_FAR, "What the answers so far point to", talk.consultation().suggestions().lines());
   }
 
-  /** Which action goes on which input, as it stands when the screen comes up. */
-  static ReadingScreen plan(Talk talk) {
-    return new ReadingScreen(
-        Kind.PLAN, "The control plan of your games", talk.advisor().plan(talk.interview()));
+  /** Which action goes on which input. */
+  static ReadingScreen plan(List<String> lines) {
+    return new ReadingScreen(Kind.PLAN, "The control plan of your games", lines);
+  }
+
+  /** What the plan asks of the body, in full. */
+  static ReadingScreen load(List<String> lines) {
+    return new ReadingScreen(Kind.LOAD, "What the plan asks of your body", lines);
+  }
+
+  /** What stands while something takes its time. */
+  static ReadingScreen moment(String sentence) {
+    return new ReadingScreen(Kind.MOMENT, "One moment", List.of(sentence));
+  }
+
+  private Shown moment() {
+    Shown.Builder screen = new Shown.Builder(heading);
+    screen.add(closehand.screen.view.Block.strong("One moment. " + lines.get(0)));
+    screen.say("Keys pressed meanwhile do not count.").gap();
+    return screen.offer(Offer.plain("Please wait", new Act.Say("One moment."))).build();
+  }
+
+  private Shown plan(ScreenModel model) {
+    Interview interview = model.talk().orElseThrow().interview();
+    Shown.Builder screen = text(new Shown.Builder(heading), lines).gap();
+    screen.offer(
+        1,
+        "What the plan asks of your body, with limits and sources",
+        new Act.Run(new Effect.WorkOutPlan(interview, true)));
+    return screen.offer(0, "Back", new Act.Close()).build();
   }
 
   /** The player's page as it stands when the screen comes up. */

@@ -10,6 +10,8 @@ sealed interface Screen
     permits Menu,
         QuestionScreen,
         SealScreen,
+        SecretScreen,
+        CaseScreen,
         CheckNumberScreen,
         BoardScreen,
         TextScreen,

@@ -23,7 +23,10 @@ public final class ScreenFace implements Showing {
   private Optional<Desk> desk = Optional.empty();
   private Optional<Effect.Ending> ending = Optional.empty();
   private List<String> lastWords = List.of();
+  private final Secrets secrets = new Secrets();
+  private Optional<Effect> waiting = Optional.empty();
   private Follower follower = Follower.NOBODY;
+  private Optional<Wish> wanted = Optional.empty();
 
   /** A face at the start screen. */
   public ScreenFace(CaseBook book, Glyphs glyphs, Settings settings) {
@@ -33,7 +36,7 @@ public final class ScreenFace implements Showing {
 
   /** Goes straight to a case that was opened elsewhere. */
   public ScreenFace with(CaseBook.Opened opened) {
-    open(opened);
+    open(opened, /* words= */ false);
     return this;
   }
 
@@ -50,7 +53,17 @@ public final class ScreenFace implements Showing {
 
   /** Asks how a new case is to be kept, when who leads and how long is known. */
   public void beginning(Provenance.By asker, Interview.Route route) {
-    model = model.pushing(new SealScreen(asker, route));
+    model = model.pushing(SealScreen.of(asker, route));
+  }
+
+  /**
+   * Goes to a saved case that was looked up.
+   *
+   * @param wish what is wanted with it; nothing to ask
+   */
+  public void opening(String name, CaseBook.Found found, Optional<Wish> wish) {
+    wanted = wish;
+    found(name, found);
   }
 
   /** How the run ended; nothing while it goes on. */
@@ -78,14 +91,46 @@ public final class ScreenFace implements Showing {
     if (!size.equals(model.size())) {
       model = model.after(new Key.Resized(size)).model();
     }
-    return model.frame();
+    return waiting
+        .flatMap(Waits::sentence)
+        .map(sentence -> model.pushing(ReadingScreen.moment(sentence)))
+        .orElse(model)
+        .frame();
   }
 
   @Override
   public void press(Key key) {
     ScreenModel.Step step = model.after(key);
     model = step.model();
-    step.effects().forEach(this::carryOut);
+    step.effects().forEach(this::carryOutOrWait);
+  }
+
+  /** What takes its time waits until the screen has said so. */
+  private void carryOutOrWait(Effect effect) {
+    if (takesTime(effect)) {
+      waiting = Optional.of(effect);
+    } else {
+      carryOut(effect);
+    }
+  }
+
+  private boolean takesTime(Effect effect) {
+    boolean first =
+        model.top().screen() instanceof SecretScreen secret
+            && secret.step() == SecretScreen.Step.FIRST;
+    return Waits.sentence(effect).isPresent() && !(effect instanceof Effect.SecretTaken && first);
+  }
+
+  @Override
+  public boolean busy() {
+    return waiting.isPresent();
+  }
+
+  @Override
+  public void work() {
+    Optional<Effect> next = waiting;
+    waiting = Optional.empty();
+    next.ifPresent(this::carryOut);
   }
 
   @Override
@@ -106,34 +151,145 @@ public final class ScreenFace implements Showing {
   private void carryOut(Effect effect) {
     if (effect instanceof Effect.Keep keep) {
       desk.ifPresent(d -> model = model.kept(d.keep(keep.interview())));
-    } else if (effect instanceof Effect.Begin begin) {
-      open(book.begin(begin.asker(), begin.route(), begin.sealed()), begin.sealed());
-    } else if (effect instanceof Effect.Open open) {
-      open(book.open(open.name()));
     } else if (effect instanceof Effect.Example) {
-      open(book.example());
+      open(book.example(), /* words= */ false);
     } else if (effect instanceof Effect.CheckBank) {
       model = model.told("The question bank", book.check());
     } else if (effect instanceof Effect.WritePages write) {
       model = model.told("The page", book.writePages(write.interview()));
+    } else if (effect instanceof Effect.WorkOutPlan plan) {
+      workOut(plan);
     } else if (effect instanceof Effect.KeepSettings keep) {
       List<String> trouble = book.keep(keep.settings());
       model = trouble.isEmpty() ? model : model.told("Settings", trouble);
     } else if (effect instanceof Effect.Delete) {
       lastWords = desk.map(Desk::delete).orElse(List.of());
-      ending = Optional.of(Effect.Ending.DELETED);
+      end(Effect.Ending.DELETED);
     } else if (effect instanceof Effect.Leave leave) {
-      ending = Optional.of(leave.ending());
-    } else {
+      end(leave.ending());
+    } else if (!ofCases(effect) && !ofSecrets(effect)) {
       follower.heard(effect);
     }
   }
 
-  private void open(CaseBook.Opened opened) {
-    open(opened, false);
+  private void end(Effect.Ending how) {
+    secrets.forget();
+    ending = Optional.of(how);
   }
 
-  private void open(CaseBook.Opened opened, boolean sealedNow) {
+  private void workOut(Effect.WorkOutPlan plan) {
+    List<String> lines =
+        desk.map(d -> plan.load() ? d.load(plan.interview()) : d.plan(plan.interview()))
+            .orElse(List.of());
+    model = model.pushing(plan.load() ? ReadingScreen.load(lines) : ReadingScreen.plan(lines));
+    follower.heard(new Effect.Shown(plan.interview(), Command.PLAN, lines));
+  }
+
+  private boolean ofCases(Effect effect) {
+    if (effect instanceof Effect.Begin begin) {
+      begin(begin, new char[0]);
+    } else if (effect instanceof Effect.Open open) {
+      found(open.name(), book.find(open.name(), new char[0]));
+    } else if (effect instanceof Effect.PutBack) {
+      book.putBack();
+    } else if (effect instanceof Effect.Take take) {
+      take(take.wish());
+    } else if (effect instanceof Effect.Seal seal) {
+      open(book.seal(seal.sealing(), new char[0]), seal.sealing() == Sealing.DRAWN);
+    } else {
+      return false;
+    }
+    return true;
+  }
+
+  private void begin(Effect.Begin begin, char[] own) {
+    Sealing sealing = begin.sealing();
+    open(book.begin(begin.asker(), begin.route(), sealing, own), sealing == Sealing.DRAWN);
+  }
+
+  private void take(Wish wish) {
+    switch (wish) {
+      case LOOK -> model = model.told("Only to look at", book.look());
+      case DISCARD -> {
+        List<String> sentences = book.discard();
+        model = model.restarted(book.names()).told("Discard a case", sentences);
+      }
+      default -> open(book.take(wish), /* words= */ false);
+    }
+  }
+
+  private void found(String name, CaseBook.Found found) {
+    if (found instanceof CaseBook.Found.Case one) {
+      Optional<Wish> wish = wanted.filter(one.wishes()::contains);
+      wanted = Optional.empty();
+      model = model.withoutSecrets();
+      if (wish.isPresent()) {
+        take(wish.get());
+      } else {
+        model = model.pushing(new CaseScreen(name, one));
+      }
+    } else if (found instanceof CaseBook.Found.Refused refused) {
+      model = model.withoutSecrets().told("This case", refused.sentences());
+    } else if (model.top().screen() instanceof SecretScreen typed) {
+      model = again(typed, SecretScreen.Step.OPEN, "Wrong passphrase, or the file is damaged.");
+    } else {
+      model = model.pushing(SecretScreen.opening(name));
+    }
+  }
+
+  private ScreenModel again(SecretScreen screen, SecretScreen.Step step, String refusal) {
+    ScreenModel fresh = model.replacing(model.fresh(screen.at(step)));
+    return fresh.saying(refusal.isEmpty() ? Said.NOTHING : Said.refused(refusal));
+  }
+
+  private boolean ofSecrets(Effect effect) {
+    if (effect instanceof Effect.SecretTyped typed) {
+      secrets.line().type(typed.characters());
+    } else if (effect instanceof Effect.SecretShortened) {
+      secrets.line().takeBack();
+    } else if (effect instanceof Effect.SecretForgotten) {
+      secrets.forget();
+    } else if (effect instanceof Effect.SecretTaken
+        && model.top().screen() instanceof SecretScreen screen) {
+      secrets.using(typed -> taken(screen, typed));
+    } else {
+      return false;
+    }
+    return true;
+  }
+
+  private void taken(SecretScreen screen, char[] typed) {
+    switch (screen.step()) {
+      case OPEN -> found(screen.of(), book.find(screen.of(), typed));
+      case FIRST -> {
+        Optional<String> unfit = book.unfit(typed);
+        if (unfit.isEmpty()) {
+          secrets.remember(typed);
+        }
+        SecretScreen.Step next =
+            unfit.isEmpty() ? SecretScreen.Step.AGAIN : SecretScreen.Step.FIRST;
+        model = again(screen, next, unfit.orElse(""));
+      }
+      case AGAIN -> {
+        if (secrets.sameAsBefore(typed)) {
+          sealed(screen.seal().orElseThrow().kept(Sealing.OWN), typed);
+        } else {
+          model = again(screen, SecretScreen.Step.FIRST, "The two are not the same.");
+        }
+      }
+    }
+  }
+
+  private void sealed(Effect wish, char[] own) {
+    model = model.withoutSecrets();
+    if (wish instanceof Effect.Begin begin) {
+      begin(begin, own);
+    } else {
+      open(book.seal(Sealing.OWN, own), /* words= */ false);
+    }
+  }
+
+  private void open(CaseBook.Opened opened, boolean words) {
     if (opened.holding().isEmpty()) {
       model = model.told("This case", opened.sentences());
       return;
@@ -141,7 +297,7 @@ public final class ScreenFace implements Showing {
     CaseBook.Holding holding = opened.holding().get();
     desk = Optional.of(holding.desk());
     model =
-        sealedNow
+        words
             ? model.sealed(holding.desk(), holding.interview(), opened.sentences())
             : model.holding(holding.desk(), holding.interview(), opened.sentences());
     follower.begun(holding.desk(), holding.interview());

@@ -85,6 +85,21 @@ public record ScreenModel(
     return pushing(ReadingScreen.lines(heading, lines));
   }
 
+  /** With the screen in sight closed, where it took a passphrase or asked how to seal. */
+  ScreenModel withoutSecrets() {
+    ScreenModel next = this;
+    while (next.top().screen() instanceof SecretScreen
+        || next.top().screen() instanceof SealScreen) {
+      next = next.closing();
+    }
+    return next;
+  }
+
+  /** At the start again, with these cases saved. */
+  ScreenModel restarted(List<String> names) {
+    return start(size, glyphs, settings, names);
+  }
+
   /** What came of keeping the interview; nothing when it is kept. */
   public ScreenModel kept(List<String> trouble) {
     return talk.map(t -> with(t.troubled(trouble))).orElse(this);
@@ -97,7 +112,7 @@ public record ScreenModel(
       return false;
     }
     boolean empty = draft.get().isEmpty();
-    boolean words = draft.get().kind() == Draft.Kind.WORDS;
+    boolean words = draft.get().kind() != Draft.Kind.FIGURES;
     return key instanceof Key.Typed typed
         ? !words || !empty || typed.digit() < 0
         : key == Key.Named.BACKSPACE && !empty;

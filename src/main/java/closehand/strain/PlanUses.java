@@ -47,19 +47,13 @@ public final class PlanUses {
             body.effortFor(assignment.effector(), assignment.factor()),
             perMinute,
             seconds(assignment, perMinute));
+    // Only another part of the body lightens this one.
     List<Use.Elsewhere> elsewhere =
         assignment.runnersUp().stream()
-            .filter(r -> isWorkedByAnother(r.input(), assignment.effector()))
+            .filter(r -> !r.effector().equals(assignment.effector()))
             .map(r -> new Use.Elsewhere(r.input(), r.extra()))
             .toList();
     return new Use(assignment.id(), assignment.name(), kind(assignment), exertion, elsewhere);
-  }
-
-  /** Only another part of the body lightens this one. */
-  private boolean isWorkedByAnother(String path, String effector) {
-    return planned.supply().inputs().stream()
-        .anyMatch(
-            i -> path.equals(i.approach() + "/" + i.input()) && !i.effector().equals(effector));
   }
 
   private static Use.Kind kind(ControlPlan.Assignment assignment) {

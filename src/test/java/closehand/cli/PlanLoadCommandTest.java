@@ -30,7 +30,7 @@ class PlanLoadCommandTest {
     String text = flat(world);
     assertTrue(text.contains("What this plan asks of your body"), world.output());
     assertTrue(world.output().contains("Right hand          [#"), world.output());
-    assertTrue(text.contains("Most to do has your "), world.output());
+    assertTrue(text.contains(" has the most to do"), world.output());
     assertTrue(text.contains("One session: "), world.output());
     assertTrue(text.contains(LoadWords.MADE_FOR_WORK), world.output());
     for (String line : world.output().split("\n", -1)) {

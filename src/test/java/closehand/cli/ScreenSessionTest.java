@@ -54,6 +54,10 @@ class ScreenSessionTest {
   private static void type(ScreenSession session, String keys) {
     for (char key : keys.toCharArray()) {
       session.face().press(key == '\n' ? Key.Named.ENTER : Key.of(key));
+      if (session.face().busy()) {
+        assertTrue(seen(session).contains("One moment"), seen(session));
+        session.face().work();
+      }
     }
   }
 
@@ -69,7 +73,7 @@ class ScreenSessionTest {
   void aCaseIsBegunLeftAndGoneOnWith() throws IOException {
     String name;
     try (ScreenSession session = session()) {
-      type(session, "1312");
+      type(session, "1313");
       assertTrue(seen(session).contains("This case is called"), seen(session));
       type(session, "0");
       assertTrue(seen(session).contains("Are you happy to start?"), seen(session));
@@ -87,7 +91,7 @@ class ScreenSessionTest {
     try (ScreenSession session = session()) {
       type(session, "21");
       assertTrue(seen(session).contains("left at question"), seen(session));
-      type(session, "0");
+      type(session, "1");
       assertTrue(seen(session).contains("Welcome back"), seen(session));
     }
   }
@@ -110,18 +114,118 @@ class ScreenSessionTest {
   }
 
   @Test
-  void aSealedCaseShowsItsWordsAndOpensInNoOtherWayFromTheScreen() throws IOException {
+  void aSealedCaseShowsItsWordsOnceAndOpensWithThemAlone() throws IOException {
+    String words;
     try (ScreenSession session = session()) {
       type(session, "1311");
       assertTrue(seen(session).contains("The passphrase of this case:"), seen(session));
+      words = wordsIn(seen(session));
       type(session, "021q1");
+      assertEquals(ExitCode.DONE, session.finish());
+    }
+    assertFalse(printed().contains(words.substring(0, 11)), printed());
+    try (ScreenSession session = session()) {
+      type(session, "21wrong words\n");
+      assertTrue(seen(session).contains("Wrong passphrase"), seen(session));
+      assertFalse(seen(session).contains("wrong words"), seen(session));
+      type(session, words);
+      assertTrue(seen(session).contains("(typed, not shown)"), seen(session));
+      assertFalse(seen(session).contains(words.substring(0, 5)), seen(session));
+      type(session, "\n");
+      assertTrue(seen(session).contains("left at question"), seen(session));
+      type(session, "1");
+      assertTrue(seen(session).contains("Welcome back"), seen(session));
+    }
+  }
+
+  private static String wordsIn(String screen) {
+    java.util.regex.Matcher six =
+        java.util.regex.Pattern.compile("(?m)^ *([a-z]{5,7}( [a-z]{5,7}){5}) *$").matcher(screen);
+    assertTrue(six.find(), screen);
+    return six.group(1);
+  }
+
+  @Test
+  void enterAloneGoesBackFromThePassphrase() throws IOException {
+    try (ScreenSession session = session()) {
+      type(session, "1311021q1");
+    }
+    try (ScreenSession session = session()) {
+      type(session, "21");
+      assertTrue(seen(session).contains("Enter alone goes back."), seen(session));
+      type(session, "\n");
+      assertTrue(seen(session).contains("Which case?"), seen(session));
+    }
+  }
+
+  @Test
+  void aPassphraseOfOnesOwnIsTypedTwiceAndOpensTheCase() throws IOException {
+    try (ScreenSession session = session()) {
+      type(session, "1312short\n");
+      assertTrue(seen(session).contains("too short"), seen(session));
+      type(session, "four words are enough\n");
+      assertTrue(seen(session).contains("once more"), seen(session));
+      type(session, "four words are enugh\n");
+      assertTrue(seen(session).contains("not the same"), seen(session));
+      type(session, "four words are enough\nfour words are enough\n");
+      assertTrue(
+          seen(session).replaceAll("\\s+", " ").contains("Everything is kept sealed"),
+          seen(session));
+      type(session, "01q1");
+      assertEquals(ExitCode.DONE, session.finish());
+    }
+    try (ScreenSession session = session()) {
+      type(session, "21four words are enough\n1");
+      assertTrue(seen(session).contains("Welcome back"), seen(session));
+    }
+  }
+
+  @Test
+  void aCaseIsOnlyLookedAtSealedAfterAllAndDiscarded() throws IOException {
+    String name;
+    try (ScreenSession session = session()) {
+      type(session, "131301q1");
+      assertEquals(ExitCode.DONE, session.finish());
+      name = session.book().stored().orElseThrow().name();
+    }
+    try (ScreenSession session = session()) {
+      type(session, "212");
+      assertTrue(seen(session).contains("IDEAS FOR YOUR GAME CONTROLS"), seen(session));
+      type(session, "052four words are enough\nfour words are enough\n");
+      assertTrue(
+          seen(session).replaceAll("\\s+", " ").contains("sealed from now on"), seen(session));
+      type(session, "0q1");
+      assertEquals(ExitCode.DONE, session.finish());
+    }
+    assertTrue(home.resolve("cases").resolve(name + ".sealed").toFile().exists());
+    assertFalse(home.resolve("cases").resolve(name + ".json").toFile().exists());
+    try (ScreenSession session = session()) {
+      type(session, "21four words are enough\n3");
+      assertTrue(seen(session).contains("nothing brings it back"), seen(session));
+      type(session, "1");
+      assertTrue(home.resolve("cases").resolve(name + ".sealed").toFile().exists());
+      type(session, "32");
+      assertTrue(seen(session).contains("It is removed"), seen(session));
+      type(session, "0");
+      assertFalse(seen(session).contains("saved case"), seen(session));
+    }
+    assertFalse(home.resolve("cases").resolve(name + ".sealed").toFile().exists());
+  }
+
+  @Test
+  void aReviewIsBegunFromTheScreen() throws IOException {
+    try (ScreenSession session = session()) {
+      type(session, "131301q1");
       assertEquals(ExitCode.DONE, session.finish());
     }
     try (ScreenSession session = session()) {
       type(session, "21");
-      String said = seen(session).replaceAll("\\s+", " ");
-      assertTrue(said.contains("opened with: closehand interview"), said);
-      assertEquals(Optional.empty(), session.face().interview());
+      assertTrue(seen(session).contains("4  Review it"), seen(session));
+      type(session, "4");
+      assertTrue(
+          seen(session).contains("We ask this again at every review")
+              || seen(session).contains("Welcome back"),
+          seen(session));
     }
   }
 

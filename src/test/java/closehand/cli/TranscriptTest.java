@@ -10,6 +10,7 @@ import closehand.line.LineFace;
 import closehand.report.Desk;
 import closehand.report.Glyphs;
 import closehand.screen.CaseBook;
+import closehand.screen.NoBook;
 import closehand.screen.ScreenFace;
 import closehand.screen.Settings;
 import closehand.screen.frame.Key;
@@ -150,42 +151,5 @@ class TranscriptTest {
 
     @Override
     public void delete() {}
-  }
-
-  private static final class NoBook implements CaseBook {
-    @Override
-    public List<String> names() {
-      return List.of();
-    }
-
-    @Override
-    public Opened begin(Provenance.By asker, Interview.Route route, boolean sealed) {
-      return new Opened(Optional.empty(), List.of());
-    }
-
-    @Override
-    public Opened open(String name) {
-      return new Opened(Optional.empty(), List.of());
-    }
-
-    @Override
-    public Opened example() {
-      return new Opened(Optional.empty(), List.of());
-    }
-
-    @Override
-    public List<String> check() {
-      return List.of();
-    }
-
-    @Override
-    public List<String> writePages(Interview interview) {
-      return List.of();
-    }
-
-    @Override
-    public List<String> keep(Settings settings) {
-      return List.of();
-    }
   }
 }

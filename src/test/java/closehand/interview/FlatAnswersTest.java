@@ -54,6 +54,8 @@ class FlatAnswersTest {
                   "",
                   HERE)),
           List.of(),
+          Optional.empty(),
+          Optional.empty(),
           "invented");
 
   private static Forms.Item steady() {

@@ -70,6 +70,49 @@ class RulesOfThumbTest {
   }
 
   @Test
+  void r044AFingerHasOneThingToRestOn() {
+    Set<String> rested = Set.of("JOY_LIGHT", "SW_FINGER", "SW_SENSE");
+    for (Planned planned : all()) {
+      Map<String, Set<String>> homes = new LinkedHashMap<>();
+      for (Assignment one : planned.plan().assignments()) {
+        if (rested.contains(one.approach()) && one.effector().length() == 3) {
+          homes.computeIfAbsent(one.effector(), k -> new java.util.TreeSet<>()).add(one.approach());
+        }
+      }
+      homes.forEach((finger, on) -> assertEquals(1, on.size(), finger + " on " + on));
+    }
+  }
+
+  @Test
+  void leftIsNotWorkedFromTheRightSideOfTheHead() {
+    for (int slot : List.of(2, 3)) {
+      for (Assignment one : PLANS.get("GC7").get(slot).plan().assignments()) {
+        if (one.approach().equals("SW_HEAD") && one.id().endsWith(".left")) {
+          assertFalse(one.input().equals("sideR"), one.id());
+        }
+        if (one.approach().equals("SW_HEAD") && one.id().endsWith(".right")) {
+          assertFalse(one.input().equals("sideL"), one.id());
+        }
+      }
+    }
+  }
+
+  @Test
+  void r057KeysAreNotHeldByTheHandThatHurtsWhereAnotherIsFree() {
+    for (Assignment one : PLANS.get("GC8").get(2).plan().assignments()) {
+      boolean rightFinger = one.effector().startsWith("R.") && one.effector().length() == 3;
+      assertFalse(one.mode() == Mode.HOLD && rightFinger, one.id() + " " + one.effector());
+    }
+  }
+
+  @Test
+  void r092WhatTheGameNeedsIsNotLeftToWordsThatAreOftenMisheard() {
+    for (Assignment one : PLANS.get("GC1").get(1).plan().assignments()) {
+      assertFalse(one.importance() == 3 && one.approach().equals("VOICE"), one.id());
+    }
+  }
+
+  @Test
   void r112WhatIsLeftOutHasAReasonAndNothingIsLost() {
     for (Planned planned : all()) {
       ControlPlan plan = planned.plan();

@@ -149,6 +149,60 @@ class SupplyStoryTest {
   }
 
   @Test
+  void aFingerRestsOnOneThing() {
+    Supply supply = of("GC3", "JOY_LIGHT", "SW_FINGER", "SW_SENSE");
+    assertTrue(excludes(supply, "SW_FINGER/LT", "JOY_LIGHT/stick"), "a thumb on a small joystick");
+    assertTrue(excludes(supply, "SW_FINGER/LT", "JOY_LIGHT/stick.up"), "or on one way of it");
+    assertTrue(excludes(supply, "SW_FINGER/LI", "SW_SENSE/LI"), "a switch and a sensor");
+    assertFalse(excludes(supply, "SW_FINGER/LI", "SW_SENSE/LT"), "another finger may");
+  }
+
+  @Test
+  void besideAFingerThatDragsItsNeighboursAlongThereIsNoOtherSensor() {
+    Supply supply = of("GC3", "SW_SENSE");
+    assertTrue(excludes(supply, "SW_SENSE/LR", "SW_SENSE/LM"), "the ring finger drags the middle");
+    assertTrue(excludes(supply, "SW_SENSE/LR", "SW_SENSE/LL"), "and the little finger");
+    assertFalse(excludes(supply, "SW_SENSE/LR", "SW_SENSE/LI"), "the index finger lies apart");
+    assertFalse(excludes(supply, "SW_SENSE/LI", "SW_SENSE/LM"), "these two move alone");
+  }
+
+  private static boolean excludes(Supply supply, String one, String other) {
+    return supply.exclusive().stream()
+        .map(p -> Set.of(path(supply, p.first()), path(supply, p.second())))
+        .anyMatch(Set.of(one, other)::equals);
+  }
+
+  private static String path(Supply supply, String input) {
+    return supply.input(input).orElseThrow().path();
+  }
+
+  @Test
+  void leftLiesLeftOfRightOnSwitchesOfTheHeadFeetAndArms() {
+    for (String pair : List.of("SW_HEAD/side", "SW_FOOT/?toe", "SW_LARGE/?forearm")) {
+      Supply supply = of(pair.startsWith("SW_HEAD") ? "GC7" : "GC4", pair.split("/")[0]);
+      List<Integer> columns =
+          supply.inputs().stream()
+              .filter(i -> i.input().matches(pair.split("/")[1].replace("?", "[LR]") + "[LR]?"))
+              .sorted(java.util.Comparator.comparing(SuppliedInput::input))
+              .map(SuppliedInput::column)
+              .toList();
+      assertEquals(columns.stream().sorted().distinct().toList(), columns, pair);
+    }
+  }
+
+  @Test
+  void holdsCostMoreOnAHandWhoseWristHurtsWhenPainRisesInPlay() {
+    Factors factors = of("GC8", "KEYPAD").factors();
+    double sore = factors.of("R.M", Set.of("hold"), 1, true).value();
+    assertEquals(2 * factors.of("R.M", Set.of(), 1, true).value(), sore, 1e-9);
+    assertEquals(
+        factors.of("L.M", Set.of(), 1, true).value(),
+        factors.of("L.M", Set.of("hold"), 1, true).value(),
+        1e-9,
+        "the hand that does not hurt");
+  }
+
+  @Test
   void aStickIsAlsoTwoLinesAndFourDirections() {
     Set<String> inputs = inputs(of("GC2", "JOY_DESK"));
     for (String part : List.of("", ".across", ".along", ".up", ".left", ".down", ".right")) {

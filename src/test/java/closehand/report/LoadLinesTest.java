@@ -74,7 +74,7 @@ class LoadLinesTest {
   @Test
   void theHeaviestPartIsNamedWithWhatLightensItMost() {
     String text = flat(player(load()));
-    assertTrue(text.contains("Most to do has your right thumb."), text);
+    assertTrue(text.contains("Your right thumb has the most to do."), text);
     assertTrue(text.contains("What helps: share these presses with another part"), text);
     assertTrue(
         text.contains(

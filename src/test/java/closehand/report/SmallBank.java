@@ -9,6 +9,7 @@ import closehand.bank.Source;
 import closehand.bank.Where;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A bank small enough to read; every text and figure in it is invented. */
@@ -132,6 +133,8 @@ final class SmallBank {
         List.of(
             new Source("S1", "Breaks", "Somebody, a guide to breaks, 1999", "confirmed"),
             new Source("S2", "Mice", "Somebody else, on mice, 2001", "abstract only")),
+        Optional.empty(),
+        Optional.empty(),
         "feed");
   }
 

@@ -99,6 +99,8 @@ class PropertiesTest {
         bank.games(),
         bank.cautions(),
         bank.sources(),
+        bank.planFigures(),
+        bank.tasks(),
         bank.fingerprint());
   }
 

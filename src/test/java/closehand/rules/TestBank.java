@@ -201,6 +201,8 @@ final class TestBank {
         List.of(),
         cautions,
         List.of(),
+        Optional.empty(),
+        Optional.empty(),
         "invented");
   }
 

@@ -57,6 +57,8 @@ class WhatIfReplayTest {
         bank.games(),
         bank.cautions(),
         bank.sources(),
+        bank.planFigures(),
+        bank.tasks(),
         bank.fingerprint());
   }
 

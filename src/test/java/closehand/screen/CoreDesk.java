@@ -126,6 +126,25 @@ class CoreDesk implements Desk {
     return lines(PlayerPage.of(input(interview), Glyphs.UNICODE));
   }
 
+  /** The plan of an invented player, as it was once worked out. */
+  @Override
+  public List<String> plan(Interview interview) {
+    return text("/plan-texts/plan.txt");
+  }
+
+  @Override
+  public List<String> load(Interview interview) {
+    return text("/plan-texts/load.txt");
+  }
+
+  private static List<String> text(String name) {
+    try (InputStream in = CoreDesk.class.getResourceAsStream(name)) {
+      return lines(new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   @Override
   public Map<String, String> names(Interview interview, Field field) {
     return GameActions.of(BANK, interview.answers(), field.fact());

@@ -11,6 +11,7 @@ import closehand.screen.frame.Key;
 import closehand.screen.frame.ScreenSize;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Every screen there is, each brought up by keys from a place somebody can be in. */
 final class Scenes {
@@ -49,6 +50,13 @@ final class Scenes {
         new Scene("who-asks", "start", "1"),
         new Scene("how-long", "start", "13"),
         new Scene("seal", "start", "131"),
+        new Scene("passphrase-new", "start", "1312"),
+        new Scene("passphrase-typed", "start", "1312qr"),
+        new Scene("passphrase-letters", "start", "13121"),
+        new Scene("passphrase", "locked", ""),
+        new Scene("saved-case", "saved", ""),
+        new Scene("discard", "saved", "3"),
+        new Scene("one-moment", "moment", ""),
         new Scene("before-we-begin", "told", ""),
         new Scene("sealed-words", "sealed", ""),
         new Scene("written-down", "sealed", "0"),
@@ -84,6 +92,8 @@ final class Scenes {
         new Scene("so-far", "0 games.1.mode", "s"),
         new Scene("so-far-shared", "0 games.1.mode", "vs"),
         new Scene("explain", "0 games.1.mode", "e"),
+        new Scene("plan", "0 games.1.mode", "g"),
+        new Scene("plan-load", "0 games.1.mode", "g1"),
         new Scene("page", "0 games.1.mode", "p"),
         new Scene("help", "0 DIG-03", "?"),
         new Scene("settings", "0 CON-03", "t"),
@@ -104,7 +114,18 @@ final class Scenes {
   }
 
   static ScreenModel step(ScreenModel model, Key key) {
-    return model.after(key).model();
+    ScreenModel.Step step = model.after(key);
+    ScreenModel next = step.model();
+    for (Effect effect : step.effects()) {
+      if (effect instanceof Effect.WorkOutPlan plan) {
+        next =
+            next.pushing(
+                plan.load()
+                    ? ReadingScreen.load(DESK.load(plan.interview()))
+                    : ReadingScreen.plan(DESK.plan(plan.interview())));
+      }
+    }
+    return next;
   }
 
   private static ScreenModel from(String from, ScreenSize size, Glyphs glyphs) {
@@ -130,12 +151,26 @@ final class Scenes {
                   "The passphrase of this case:",
                   "babab cecec dididi fofof gugug hahah",
                   "Write it down now. It is shown this once and kept nowhere."));
+      case "locked" -> start.pushing(SecretScreen.opening("calm-fern"));
+      case "saved" -> start.pushing(new CaseScreen("calm-fern", saved()));
+      case "moment" ->
+          start.pushing(
+              ReadingScreen.moment("The case is being sealed. This takes a few seconds."));
       case "stopped" -> giving(start, Provenance.By.CLINICIAN, "safe.suddenNeuro", "SAF-01", '3');
       case "no consent" -> giving(start, Provenance.By.VOLUNTEER, "consent.state", "CON-01", '3');
       case "care" -> care(start);
       case "finished" -> finished(start);
       default -> gold(start, from);
     };
+  }
+
+  private static CaseBook.Found.Case saved() {
+    return new CaseBook.Found.Case(
+        List.of(
+            "Case calm-fern, left at question 12 of about 72, 3 days ago, bank 1.0.0: go on?",
+            "11 of about 72 questions answered.",
+            "Next review: 25 February 2027."),
+        Set.of(Wish.values()));
   }
 
   private static Interview begun(Provenance.By asker) {

@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /**
  * The large decisions, made first: which devices are used, which layers, and which of two inputs
@@ -37,9 +38,13 @@ final class Regimes {
   private final int[] inputDevice;
   private final List<Regime> found = new ArrayList<>();
   private final Set<BitSet> seen = new HashSet<>();
+  private final BooleanSupplier stop;
+  private final int always;
 
-  private Regimes(Tables tables) {
+  private Regimes(Tables tables, BooleanSupplier stop, int always) {
     this.tables = tables;
+    this.stop = stop;
+    this.always = always;
     equipment = tables.problem.equipment();
     equipment.devices().forEach(d -> deviceIndex.put(d.id(), deviceIndex.size()));
     List<Input> inputs = equipment.inputs();
@@ -50,14 +55,32 @@ final class Regimes {
     }
   }
 
-  /** Every regime, fewest devices first. */
-  static List<Regime> of(Tables tables) {
-    Regimes regimes = new Regimes(tables);
+  /**
+   * So many are looked at before anybody may stop it: nearly every problem has fewer, they take
+   * some hundredths of a second, and without them there would be no plan at all to give back.
+   */
+  static final int ALWAYS = 512;
+
+  /** Every regime, fewest devices first; once it is stopped, those found so far. */
+  static List<Regime> of(Tables tables, BooleanSupplier stop) {
+    return of(tables, stop, ALWAYS);
+  }
+
+  /** The same, not stopped before so many are found. */
+  static List<Regime> of(Tables tables, BooleanSupplier stop, int always) {
+    Regimes regimes = new Regimes(tables, stop, always);
     regimes.devices(0, 0, 0, 0);
     return regimes.found;
   }
 
+  private boolean isEnough() {
+    return found.size() >= always && stop.getAsBoolean();
+  }
+
   private void devices(int d, long chosen, int parts, long setUp) {
+    if (isEnough()) {
+      return;
+    }
     if (d == equipment.devices().size()) {
       layers(0, chosen, 0, setUp);
       return;
@@ -157,6 +180,9 @@ final class Regimes {
    * with the first and without the second.
    */
   private void exclusive(long devices, long setUp, BitSet slots, BitSet kept) {
+    if (isEnough()) {
+      return;
+    }
     for (Pair pair : equipment.exclusive()) {
       int i = inputIndex.getOrDefault(pair.first(), -1);
       int j = inputIndex.getOrDefault(pair.second(), -1);

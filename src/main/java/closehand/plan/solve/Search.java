@@ -35,6 +35,7 @@ final class Search {
   private int shaken;
   private long nextShake = FIRST_LATER_SHAKE;
   private boolean stopped;
+  private boolean beginningsCut;
   private long proven;
 
   /** A search among all placements. */
@@ -84,6 +85,15 @@ final class Search {
   /** Searches until the proof, the end of the budget or the stop. */
   void run(Optional<int[]> previous) {
     beginnings(previous);
+    if (beginningsCut) {
+      // Parts that were never looked at have no bound, so nothing is proved of any plan.
+      Node first = open.poll();
+      if (first != null) {
+        nodes++;
+        work(first);
+      }
+      return;
+    }
     if (previous.isPresent() && best.isFound()) {
       shaken = SHAKEN_REGIMES; // the plan before a small change is good already
     }
@@ -105,7 +115,10 @@ final class Search {
   }
 
   private void beginnings(Optional<int[]> previous) {
-    for (Regimes.Regime regime : Regimes.of(tables)) {
+    int looked = 0;
+    List<Regimes.Regime> regimes = Regimes.of(tables, this::stopNow);
+    beginningsCut = stopped;
+    for (Regimes.Regime regime : regimes) {
       Space space = space(regime);
       Multipliers m = relaxation.noMultipliers();
       long bound = relaxation.solve(space, m);
@@ -113,6 +126,11 @@ final class Search {
         add(new Node(space, m, -1, Choice.OUT, bound, 0, 0, numbered++));
       }
       previous.filter(p -> fits(p, space)).ifPresent(p -> incumbents.mend(space, p, best::offer));
+      looked++;
+      if (looked >= Regimes.ALWAYS && looked < regimes.size() && stopNow()) {
+        beginningsCut = true;
+        break;
+      }
     }
   }
 
@@ -221,7 +239,7 @@ final class Search {
 
   /** Whether nothing that could be of interest is left open. */
   boolean isDone() {
-    return open.isEmpty() || best.rulesOut(open.peek().bound());
+    return !beginningsCut && (open.isEmpty() || best.rulesOut(open.peek().bound()));
   }
 
   List<PlanOutcome.Progress> trace() {

@@ -83,12 +83,14 @@ public final class SupplyMaker {
   private Supply supply(boolean layered, int halfParts) {
     List<SuppliedInput> all = inputs.made();
     List<Pair> coupled = Couplings.of(facts, body.keySet());
+    List<Pair> exclusive = new ArrayList<>(inputs.exclusive());
+    exclusive.addAll(OneHome.of(facts, all));
     return new Supply(
         devices,
         all,
         body,
         coupled,
-        inputs.exclusive(),
+        exclusive,
         layered ? Layers.of(devices, all, body) : List.of(),
         halfParts,
         factors,

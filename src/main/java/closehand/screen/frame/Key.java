@@ -86,12 +86,18 @@ public sealed interface Key {
    */
   record Unknown(String code) implements Key {}
 
-  /**
-   * Keys that were dropped because a key was held down or bounced; told once for each hold.
-   *
-   * @param held whether the same key was held; otherwise keys followed one another too fast
-   */
-  record Dropped(boolean held) implements Key {}
+  /** Keys that were dropped, and why; told once for each time. */
+  record Dropped(Why why) implements Key {
+    /** Why keys do not count. */
+    public enum Why {
+      /** The same key was held down. */
+      HELD,
+      /** Keys followed one another too fast. */
+      BOUNCED,
+      /** They came while something took its time, so nobody could see what they would do. */
+      MEANWHILE
+    }
+  }
 
   /**
    * A mouse, or whatever moves the pointer; only where it was asked for.

@@ -49,6 +49,17 @@ public interface Showing {
   /** Whether the screen may close. */
   boolean over();
 
+  /**
+   * Whether something waits to be done that takes its time. The frame says so; it is painted before
+   * {@link #work}, and no key is taken until that is done.
+   */
+  default boolean busy() {
+    return false;
+  }
+
+  /** Does what waits to be done. */
+  default void work() {}
+
   /** How long keys are ignored after others here. */
   default Guards guards() {
     return Guards.USUAL;

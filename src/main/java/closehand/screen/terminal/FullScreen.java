@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
@@ -93,10 +94,32 @@ public final class FullScreen {
       } else {
         stage.passed(KeyReader.millis());
       }
+      while (stage.busy()) {
+        terminal.paint(stage);
+        stage.work(this::ignored);
+      }
       if (arrivals.isEmpty() && !stage.over()) {
         terminal.paint(stage);
       }
     }
+  }
+
+  /**
+   * Takes no notice of keys that came while something took its time. They are decoded all the same,
+   * so that no half of a sequence is left over.
+   */
+  private boolean ignored() {
+    List<Arrival> waiting = new ArrayList<>();
+    arrivals.drainTo(waiting);
+    boolean keys = false;
+    for (Arrival arrival : waiting) {
+      if (arrival instanceof Arrival.Bytes typed) {
+        keys |= !decoder.feed(characters.of(typed.bytes())).isEmpty();
+      } else {
+        arrivals.add(arrival);
+      }
+    }
+    return keys;
   }
 
   /** What arrives next; nothing where the rest of a sequence stays out or something is due. */

@@ -8,6 +8,7 @@ import com.googlecode.lanterna.screen.Screen;
 import java.io.IOException;
 import java.util.List;
 import java.util.Set;
+import java.util.function.BooleanSupplier;
 
 /**
  * Brings keys to what is shown and its frames to the screen.
@@ -31,7 +32,7 @@ final class Stage {
   /** Hands keys on, one after the other, until the screen may close. */
   void take(List<Key> keys, long millis) {
     for (Key key : keys) {
-      if (showing.over()) {
+      if (showing.over() || showing.busy()) {
         return;
       }
       if (key == Key.Named.REPAINT) {
@@ -49,9 +50,26 @@ final class Stage {
     }
     switch (guard.judge(key, showing.repeats(key), showing.guards(), millis)) {
       case PASS -> showing.press(key, millis);
-      case FIRST_HELD -> showing.press(new Key.Dropped(true), millis);
-      case FIRST_BOUNCED -> showing.press(new Key.Dropped(false), millis);
+      case FIRST_HELD -> showing.press(new Key.Dropped(Key.Dropped.Why.HELD), millis);
+      case FIRST_BOUNCED -> showing.press(new Key.Dropped(Key.Dropped.Why.BOUNCED), millis);
       case DROP -> {}
+    }
+  }
+
+  /** Whether something waits to be done that takes its time; paint first, so that it is said. */
+  boolean busy() {
+    return showing.busy() && !showing.over();
+  }
+
+  /**
+   * Does what waits to be done.
+   *
+   * @param meanwhile learns afterwards whether keys came that nobody could see the meaning of
+   */
+  void work(BooleanSupplier meanwhile) {
+    showing.work();
+    if (meanwhile.getAsBoolean() && !showing.over()) {
+      showing.press(new Key.Dropped(Key.Dropped.Why.MEANWHILE));
     }
   }
 

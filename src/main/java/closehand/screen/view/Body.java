@@ -76,10 +76,36 @@ final class Body {
       gap(index);
       return;
     }
+    if (CellText.width(Clean.of(laid.line(), glyphs)) <= columns) {
+      // Columns of a table stand where they stood.
+      put(index, List.of(Clean.of(laid.line(), glyphs)), Line.NO_STOP, laid.role(), "");
+      return;
+    }
+    String lead = leadOf(laid);
+    if (!lead.isEmpty() && lead.length() <= columns / 2 && columns - lead.length() >= LEAST_TEXT) {
+      String rest = Clean.of(laid.line().substring(lead.length()), glyphs);
+      String under = " ".repeat(lead.length());
+      put(
+          index,
+          Wrap.lines(columns, Clean.of(lead, glyphs), under, rest, CellText::width),
+          Line.NO_STOP,
+          laid.role(),
+          "");
+      return;
+    }
     int most = columns / 4;
     String first = " ".repeat(Math.min(laid.line().length() - text.length(), most));
-    String hang = " ".repeat(Math.min(laid.hang(), most));
+    // The last column of a table has no place of its own where there is no room for it.
+    String hang = " ".repeat(lead.isEmpty() ? Math.min(laid.hang(), most) : 2);
     put(index, wrapped(first, hang, text), Line.NO_STOP, laid.role(), "");
+  }
+
+  /** The first columns of a row of a table, whose further lines stand under the last column. */
+  private static String leadOf(Block.Laid laid) {
+    int hang = laid.hang();
+    boolean table = hang > 0 && hang < laid.line().length() && laid.line().charAt(hang - 1) == ' ';
+    String lead = table ? laid.line().substring(0, hang) : "";
+    return lead.isBlank() ? "" : lead;
   }
 
   private void item(int index, Block.Item item) {

@@ -29,6 +29,26 @@ class StoppingTest {
   }
 
   @Test
+  void aStopAmongTheLargeDecisionsIsHeardOnceThereAreEnoughOfThem() {
+    Tables tables = new Tables(Instances.read("large2"));
+    int all = Regimes.of(tables, () -> false).size();
+    assertTrue(all > 20, "large decisions: " + all);
+    int[] asked = {0};
+    int some = Regimes.of(tables, () -> ++asked[0] > 5, 10).size();
+    assertTrue(some >= 10 && some < all, some + " of " + all);
+    assertEquals(all, Regimes.of(tables, () -> true).size(), "few are always looked at");
+  }
+
+  @Test
+  void whoeverStopsAtOnceStillGetsAPlan() {
+    PlanProblem problem = Instances.read("large2");
+    PlanOutcome outcome =
+        ControlPlanSolver.solve(problem, Budget.ORDINARY.stoppedBy(() -> true), Optional.empty());
+    assertEquals(PlanOutcome.Status.STOPPED, outcome.status());
+    assertTrue(outcome.plan().list().size() > 10, "actions: " + outcome.plan().list().size());
+  }
+
+  @Test
   void theEndOfTheNodesIsSaidAndThePlanIsStillGiven() {
     PlanProblem problem = Instances.read("t7500");
     PlanOutcome outcome =

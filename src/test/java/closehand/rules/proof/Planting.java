@@ -327,6 +327,8 @@ final class Planting {
         core.games(),
         core.cautions(),
         core.sources(),
+        core.planFigures(),
+        core.tasks(),
         "planted");
   }
 

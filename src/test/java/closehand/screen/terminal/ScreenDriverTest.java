@@ -61,7 +61,8 @@ class ScreenDriverTest {
   @Test
   void aHeldKeyCountsOnceAndThatIsSaidOnce() {
     ScreenDriver.open(diary, 60, 12).hold("1", 24).press("2");
-    assertEquals(List.of(Key.of('1'), new Key.Dropped(true), Key.of('2')), diary.keys);
+    assertEquals(
+        List.of(Key.of('1'), new Key.Dropped(Key.Dropped.Why.HELD), Key.of('2')), diary.keys);
   }
 
   @Test
