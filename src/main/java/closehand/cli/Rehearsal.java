@@ -1,5 +1,9 @@
 package closehand.cli;
 
+import closehand.bank.Bank;
+import closehand.report.Glyphs;
+import closehand.screen.terminal.FullScreen;
+import closehand.screen.terminal.Theme;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -9,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -19,6 +24,9 @@ import java.util.stream.Stream;
  */
 final class Rehearsal {
   private static final String EXAMPLE = "/examples/quiet-heron/answers.json";
+
+  /** A new interview of a volunteer's, not sealed; answers, keys that move, help, and the end. */
+  private static final String TYPED = "1323011\u001b[B\u001b[A2ub?0 \u001b[Bo00s0q1";
 
   private final Surroundings surroundings;
 
@@ -35,10 +43,23 @@ final class Rehearsal {
       quietly(answers, "summary", "--answers", "-", "--for", "player");
       quietly(answers, "summary", "--answers", "-", "--for", "clinician");
       quietly(script(), "interview", "--line", "--script", "-", "--home", home.toString());
+      onScreen(home);
     } finally {
       remove(home);
     }
     return ExitCode.DONE;
+  }
+
+  /** Begins an interview on the full screen, answers, moves, reads and leaves. */
+  private void onScreen(Path home) throws IOException {
+    Bank bank = BankSource.load(Optional.empty()).bank().orElseThrow();
+    Cases cases = Cases.at(home.resolve("screen"));
+    Surroundings here = silent(new byte[0]);
+    try (ScreenSession session =
+        new ScreenSession(here, cases, Optional.empty(), () -> bank, Glyphs.UNICODE)) {
+      FullScreen.rehearse(session.face(), TYPED, here.characters(), Theme.PLAIN);
+      session.finish();
+    }
   }
 
   private static byte[] example() throws IOException {
@@ -52,18 +73,20 @@ final class Rehearsal {
   }
 
   private void quietly(byte[] input, String... arguments) {
+    Closehand.run(arguments, silent(input));
+  }
+
+  private Surroundings silent(byte[] input) {
     PrintStream nowhere =
         new PrintStream(OutputStream.nullOutputStream(), false, surroundings.characters());
-    Closehand.run(
-        arguments,
-        new Surroundings(
-            new ByteArrayInputStream(input),
-            nowhere,
-            nowhere,
-            surroundings.environment(),
-            surroundings.clock(),
-            false,
-            surroundings.characters()));
+    return new Surroundings(
+        new ByteArrayInputStream(input),
+        nowhere,
+        nowhere,
+        surroundings.environment(),
+        surroundings.clock(),
+        false,
+        surroundings.characters());
   }
 
   private static void remove(Path home) throws IOException {

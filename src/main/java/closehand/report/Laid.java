@@ -2,6 +2,8 @@ package closehand.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * A paragraph that was laid out for a page of {@link Wrap#WIDTH} columns, put together again, so
@@ -11,13 +13,18 @@ import java.util.List;
  * @param hang spaces before its further lines
  */
 public record Laid(String text, int hang) {
+  /** A bullet or a number that begins a line of a list. */
+  private static final Pattern LISTED = Pattern.compile("(\u2022|-|[0-9]+\\.) +");
+
+  /** A bar of a table, which only stands in a row's first line. */
+  private static final Pattern BAR = Pattern.compile("\\[[#-]{4,}\\]");
 
   /** The paragraphs of a page, in order; what was an empty line stays one. */
   public static List<Laid> of(List<String> lines) {
     List<Laid> paragraphs = new ArrayList<>();
     for (int i = 0; i < lines.size(); ) {
       StringBuilder paragraph = new StringBuilder(lines.get(i));
-      int hang = indent(lines.get(i));
+      int hang = hangOf(lines.get(i));
       int next = i + 1;
       while (next < lines.size() && goesOn(lines.get(next - 1), lines.get(next))) {
         hang = indent(lines.get(next));
@@ -45,12 +52,14 @@ public record Laid(String text, int hang) {
     String text = line.stripLeading();
     int space = text.indexOf(' ');
     int word = space < 0 ? text.length() : space;
-    boolean begins =
-        text.isEmpty()
-            || text.startsWith("\u2022")
-            || text.startsWith("- ")
-            || text.matches("[0-9]+\\. .*");
+    boolean begins = text.isEmpty() || LISTED.matcher(text).lookingAt() || BAR.matcher(text).find();
     return !begins && !before.isBlank() && before.length() + 1 + word > Wrap.WIDTH;
+  }
+
+  /** Where further lines stand if a line must be broken: under its text, not under its bullet. */
+  private static int hangOf(String line) {
+    Matcher bullet = LISTED.matcher(line.stripLeading());
+    return indent(line) + (bullet.lookingAt() ? bullet.end() : 0);
   }
 
   private static int indent(String line) {

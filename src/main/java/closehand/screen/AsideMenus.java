@@ -75,8 +75,8 @@ final class AsideMenus {
     stop.say("Nothing is lost, and there is no hurry.");
     stop.add(
         Block.warning(
-            "Emergency: if something sudden happens, such as a drooping face, trouble speaking,"
-                + " chest pain or a fit, call the emergency number now."));
+            "Emergency: call the emergency number now if something sudden happens. Such signs are a"
+                + " drooping face, trouble speaking, chest pain or a fit."));
     stop.gap();
     // What waits to be read stays below; nothing here leads past it.
     boolean waits = model.layers().stream().anyMatch(l -> l.screen() instanceof NoticeScreen);

@@ -1,6 +1,7 @@
 package closehand.screen.terminal;
 
 import closehand.screen.frame.Key;
+import closehand.screen.frame.ScreenSize;
 import closehand.screen.frame.Showing;
 import com.googlecode.lanterna.screen.TerminalScreen;
 import java.io.BufferedOutputStream;
@@ -24,6 +25,9 @@ import org.jspecify.annotations.Nullable;
  */
 public final class FullScreen {
   private static final int FRAME_BYTES = 1 << 15;
+
+  /** Longer than any guard. */
+  private static final int AGES_MILLIS = 100_000;
 
   private final TakenTerminal terminal;
   private final KeyDecoder decoder = new KeyDecoder();
@@ -58,6 +62,38 @@ public final class FullScreen {
               TakenTerminal taken = new TakenTerminal(settings, device);
               return new FullScreen(taken, input, charset, theme);
             });
+  }
+
+  /**
+   * Goes through what a sitting does without a terminal and shows nothing, so that Java learns the
+   * classes it takes.
+   *
+   * @param typed the characters that are typed
+   */
+  public static void rehearse(Showing showing, String typed, Charset charset, Theme theme)
+      throws IOException {
+    TerminalSettings.rehearse();
+    TerminalDevice device =
+        new TerminalDevice(
+            new BufferedOutputStream(OutputStream.nullOutputStream(), FRAME_BYTES),
+            charset,
+            ScreenSize.USUAL);
+    TerminalScreen screen = new TerminalScreen(device);
+    screen.startScreen();
+    Stage stage = new Stage(showing, screen, theme);
+    stage.paint();
+    Characters characters = new Characters(charset);
+    KeyDecoder decoder = new KeyDecoder();
+    long millis = 0;
+    for (char one : typed.toCharArray()) {
+      millis += AGES_MILLIS;
+      stage.take(decoder.feed(characters.of(new byte[] {(byte) one})), millis);
+      if (stage.busy()) {
+        stage.work(() -> false);
+      }
+      stage.paint();
+    }
+    device.exitPrivateMode();
   }
 
   /** Shows this until it is over, then gives the terminal back. */

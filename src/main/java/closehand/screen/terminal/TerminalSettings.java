@@ -43,6 +43,11 @@ final class TerminalSettings {
     }
   }
 
+  /** Starts a process as for asking, and asks nothing. */
+  static void rehearse() throws IOException {
+    ask(":", new File("/dev/null"));
+  }
+
   /** The size when the terminal was taken over. */
   ScreenSize firstSize() {
     return first;
@@ -72,9 +77,13 @@ final class TerminalSettings {
   }
 
   private static String ask(String command) throws IOException {
+    return ask(command, TERMINAL);
+  }
+
+  private static String ask(String command, File of) throws IOException {
     Process shell =
         new ProcessBuilder("/bin/sh", "-c", command)
-            .redirectInput(TERMINAL)
+            .redirectInput(of)
             .redirectError(ProcessBuilder.Redirect.DISCARD)
             .start();
     return new String(shell.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);

@@ -11,7 +11,14 @@ import java.util.List;
 /** Draws content at one size and place. Nothing is said by a role alone. */
 public final class View {
   private static final String MORE = "More below";
+  private static final String MORE_SHORT = "More";
   private static final String MARKED = "> ";
+
+  /** Blanks between two keys. */
+  private static final int GAP = 2;
+
+  /** Help, and the two keys that are enough for everything. */
+  private static final int ENOUGH = 3;
 
   private final Layout layout;
   private final Rooms rooms;
@@ -77,7 +84,8 @@ public final class View {
       field(row, column, line, chosen);
     } else if (!line.tail().isEmpty() && line.text().endsWith(line.tail())) {
       int cut = line.text().length() - line.tail().length();
-      column = canvas.put(row, column, line.text().substring(0, cut), role);
+      String words = line.text().substring(0, cut).stripTrailing();
+      column = canvas.put(row, column, words, role) + (words.length() < cut ? 1 : 0);
       canvas.put(row, column, line.tail(), Role.MARK);
     } else {
       canvas.put(row, column, line.text(), role);
@@ -113,19 +121,31 @@ public final class View {
   }
 
   private void keys(int row) {
+    boolean below = layout.reachesBelow(spot);
+    String more = below ? moreMark() : "";
     int column = rooms.left();
-    boolean more = layout.reachesBelow(spot);
-    // That something is hidden matters more than any key but help.
-    int edge = size.columns() - rooms.left() - (more ? MORE.length() + 2 : 0);
+    // That something is hidden matters more than any key but the first.
+    int edge = size.columns() - rooms.left() - (below ? more.length() + GAP : 0);
     for (Content.Hint hint : layout.content().keys()) {
-      int width = CellText.width(hint.key()) + 1 + CellText.width(hint.does());
-      if (column + width <= edge) {
+      if (column + width(hint) <= edge) {
         column = canvas.put(row, column, hint.key(), Role.KEY);
-        column = canvas.put(row, column + 1, hint.does(), Role.BAR) + 2;
+        column = canvas.put(row, column + 1, hint.does(), Role.BAR) + GAP;
       }
     }
-    if (more && column + MORE.length() <= size.columns()) {
-      canvas.put(row, column, MORE, Role.BAR);
+    if (below && column + more.length() <= size.columns()) {
+      canvas.put(row, column, more, Role.BAR);
     }
+  }
+
+  /** The short word where it makes room for the keys that are enough for everything. */
+  private String moreMark() {
+    int room = size.columns() - 2 * rooms.left();
+    int keys = layout.content().keys().stream().limit(ENOUGH).mapToInt(h -> width(h) + GAP).sum();
+    boolean helps = keys + MORE.length() > room && keys + MORE_SHORT.length() <= room;
+    return helps ? MORE_SHORT : MORE;
+  }
+
+  private static int width(Content.Hint hint) {
+    return CellText.width(hint.key()) + 1 + CellText.width(hint.does());
   }
 }
