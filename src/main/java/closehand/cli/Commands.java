@@ -119,6 +119,7 @@ final class Commands {
         AdviseOptions.class,
         SummaryOptions.class,
         PlanOptions.class,
+        PractiseOptions.class,
         TrialOptions.class,
         CompareOptions.class,
         DueOptions.class,

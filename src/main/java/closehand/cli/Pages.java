@@ -9,9 +9,12 @@ import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
 import closehand.json.CaseDocument;
 import closehand.json.TrialReader;
+import closehand.measure.practice.PracticeRecord;
 import closehand.measure.trial.SideBySide;
 import closehand.measure.trial.Trial;
+import closehand.plan.PlanAsk;
 import closehand.plan.Planning;
+import closehand.plan.Practised;
 import closehand.report.Change;
 import closehand.report.ComparisonText;
 import closehand.report.PageInput;
@@ -19,6 +22,7 @@ import closehand.report.Since;
 import closehand.report.SinceReview;
 import closehand.report.TellingChanges;
 import closehand.report.TriedLines;
+import closehand.report.practice.Measures;
 import closehand.rules.Advice;
 import closehand.rules.RuleBook;
 import closehand.rules.Standing;
@@ -69,6 +73,31 @@ final class Pages {
   /** What plans are made with; empty while suggestions are withheld. */
   static Optional<Planning> planning(PageInput input, Map<Integer, GameProfile> profiles) {
     return Planning.of(input.bank(), input.answers(), input.together(), input.byGame(), profiles);
+  }
+
+  /** The same for a case, with what was practised of each game. */
+  static Optional<Planning> planning(PageInput input, Case one) {
+    return planning(input, one.profiles())
+        .map(p -> one.document().map(d -> practised(p, d.practised())).orElse(p));
+  }
+
+  /** The same planning with what these runs found and what was taken after them. */
+  static Planning practised(Planning planning, List<PracticeRecord> runs) {
+    Map<Integer, Practised> practised = new TreeMap<>();
+    for (int slot : planning.slots()) {
+      Map<String, String> taken = PracticeRecord.taken(runs, slot - 1);
+      if (!taken.isEmpty()) {
+        List<PlanAsk.Wish> wishes = new ArrayList<>();
+        taken.forEach((action, input) -> wishes.add(new PlanAsk.Wish(action, input)));
+        practised.put(
+            slot,
+            new Practised(
+                Measures.of(
+                    PracticeRecord.findings(runs, slot - 1), planning.supply(slot, PlanAsk.USUAL)),
+                wishes));
+      }
+    }
+    return planning.practised(practised);
   }
 
   /** Everything a page needs, for a case. */

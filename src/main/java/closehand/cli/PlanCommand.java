@@ -93,7 +93,7 @@ final class PlanCommand {
       return ExitCode.USAGE;
     }
     PageInput input = pages.input(found.get(), surroundings.today());
-    Optional<Planning> planning = Pages.planning(input, found.get().profiles());
+    Optional<Planning> planning = Pages.planning(input, found.get());
     return planning.isPresent() ? plan(planning.get(), input) : withheld(input);
   }
 

@@ -7,10 +7,12 @@ import closehand.casefile.CaseName;
 import closehand.casefile.CaseStore;
 import closehand.casefile.Holder;
 import closehand.casefile.Passphrases;
+import closehand.json.CaseDocument;
 import java.io.IOException;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
-/** Keeps a control plan in its case, as it was given, so that a review can look back at it. */
+/** Keeps control plans and practice in their case, so that a review can look back at them. */
 final class PlanKeeping {
   private final Surroundings surroundings;
   private final Cases cases;
@@ -44,6 +46,19 @@ final class PlanKeeping {
    * @return the exit code; what went wrong has been said
    */
   int keep(Bank bank, String plan) throws IOException {
+    String version = bank.questionnaire().version();
+    return change(
+        bank, d -> d.planned(Moment.now(surroundings.clock()), version, plan), "The plan");
+  }
+
+  /**
+   * Changes the case.
+   *
+   * @param change what is kept of it afterwards
+   * @param what what is kept, as the start of a sentence
+   * @return the exit code; what went wrong has been said
+   */
+  int change(Bank bank, UnaryOperator<CaseDocument> change, String what) throws IOException {
     Holder me =
         new Holder(
             System.getProperty("user.name", ""),
@@ -51,10 +66,10 @@ final class PlanKeeping {
             Moment.now(surroundings.clock()));
     CaseLock.Taking taking = cases.store().lock(name, me);
     if (taking instanceof CaseLock.Taking.Held) {
-      return refused("The case is open in another window, so the plan is not kept in it.");
+      return refused(what + " is not kept: the case is open in another window.");
     }
     try {
-      return add(bank, plan);
+      return add(bank, change, what);
     } finally {
       if (taking instanceof CaseLock.Taking.Taken taken) {
         taken.lock().close();
@@ -62,23 +77,17 @@ final class PlanKeeping {
     }
   }
 
-  private int add(Bank bank, String plan) throws IOException {
+  private int add(Bank bank, UnaryOperator<CaseDocument> change, String what) throws IOException {
     if (!(cases.open(name, bank, passphrases) instanceof CaseStore.Opened.Case opened)) {
-      return refused("The case could not be opened again, so the plan is not kept in it.");
+      return refused(what + " is not kept: the case could not be opened again.");
     }
     CaseFile file = opened.file();
     if (!file.dropped().isEmpty()) {
       return refused(
           "The case was made with another version of the questions. Open it with closehand interview first.");
     }
-    String version = bank.questionnaire().version();
-    cases
-        .store()
-        .save(
-            file.document().planned(Moment.now(surroundings.clock()), version, plan),
-            bank.questionnaire(),
-            file.key());
-    surroundings.error().println("The plan is kept in the case " + name + ".");
+    cases.store().save(change.apply(file.document()), bank.questionnaire(), file.key());
+    surroundings.error().println(what + " is kept in the case " + name + ".");
     return ExitCode.DONE;
   }
 

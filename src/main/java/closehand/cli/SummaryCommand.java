@@ -56,7 +56,7 @@ final class SummaryCommand {
 
   /** The plans of all games; none while suggestions are withheld. */
   private static List<Planned> plans(PageInput input, Case one) {
-    return Pages.planning(input, one.profiles())
+    return Pages.planning(input, one)
         .map(p -> p.session(PlanAsk.USUAL, () -> PlanCommand.QUICK))
         .map(m -> List.copyOf(m.values()))
         .orElse(List.of());

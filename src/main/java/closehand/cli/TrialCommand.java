@@ -125,12 +125,15 @@ final class TrialCommand {
                   + Moment.day(open.get().day())
                   + " was not finished. It stays as it is; this is a new one.");
     }
+    if (goOn) {
+      keeping.goOn();
+    }
     List<Trial> earlier = goOn ? trials.subList(0, trials.size() - 1) : trials;
     Trial trial = goOn ? open.orElseThrow() : Trial.begun(today);
     TrialDialogue dialogue = TrialDialogue.on(trial, earlier);
     TrialScreen screen = new TrialScreen(surroundings, options.glyphs(surroundings), line);
     Optional<TrialScreen.Shown> shown =
-        screen.show(dialogue, now -> keeping.keep(earlier.size(), now, surroundings));
+        screen.show(dialogue, now -> keeping.keep(now, surroundings));
     if (shown.isPresent()) {
       Trial last = shown.get().trial();
       TrialFace.Ending ending = last.done() ? TrialFace.Ending.FINISHED : TrialFace.Ending.LEFT;
@@ -139,8 +142,7 @@ final class TrialCommand {
       return exitCode(ending, keeping);
     }
     console.say(screen.why());
-    TrialFace face =
-        new TrialFace(console, dialogue, now -> keeping.keep(earlier.size(), now, surroundings));
+    TrialFace face = new TrialFace(console, dialogue, now -> keeping.keep(now, surroundings));
     TrialFace.Ending ending = face.run();
     farewell(console, ending, face.trial(), keeping);
     surroundings.output().flush();

@@ -4,6 +4,7 @@ import closehand.bank.Bank;
 import closehand.casefile.CaseFile;
 import closehand.casefile.SealKey;
 import closehand.json.CaseDocument;
+import closehand.json.TrialReader;
 import closehand.json.TrialWriter;
 import closehand.measure.trial.Trial;
 import java.io.IOException;
@@ -16,6 +17,7 @@ final class TrialKeeping {
   private final Bank bank;
   private final Optional<SealKey> key;
   private CaseDocument document;
+  private int place;
   private boolean kept = true;
 
   TrialKeeping(Cases cases, Bank bank, CaseFile file) {
@@ -23,6 +25,7 @@ final class TrialKeeping {
     this.bank = bank;
     this.key = file.key();
     this.document = file.document();
+    this.place = document.trials().size();
   }
 
   String name() {
@@ -34,13 +37,17 @@ final class TrialKeeping {
     return kept;
   }
 
+  /** The trial takes the place of the last one that is kept, which is gone on with. */
+  void goOn() {
+    place = TrialReader.lastPlace(document.trials()).orElse(place);
+  }
+
   /**
    * Keeps the trial.
    *
-   * @param place its place among the trials
    * @return nothing when it is kept; otherwise what went wrong
    */
-  List<String> keep(int place, Trial trial, Surroundings surroundings) {
+  List<String> keep(Trial trial, Surroundings surroundings) {
     document = document.trying(place, TrialWriter.object(trial));
     try {
       cases.store().save(document, bank.questionnaire(), key);

@@ -3,6 +3,7 @@ package closehand.json;
 import closehand.bank.Where;
 import closehand.interview.CaseRecord;
 import closehand.interview.SavedCase;
+import closehand.measure.practice.PracticeRecord;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -96,6 +97,35 @@ public record CaseDocument(
       now.set(place, trial);
     }
     return new CaseDocument(saved, record, plans, now);
+  }
+
+  /** The practice runs kept with this case, the oldest first; what cannot be read is left out. */
+  public List<PracticeRecord> practised() {
+    return PracticeReader.read(trials, new ArrayList<>());
+  }
+
+  /** The same case with this practice run; one of the same moment and game gives way to it. */
+  public CaseDocument practised(PracticeRecord record) {
+    List<JsonValue.Obj> next = new ArrayList<>(trials);
+    next.removeIf(
+        t ->
+            PracticeReader.read(List.of(t), new ArrayList<>()).stream()
+                .anyMatch(r -> r.at().equals(record.at()) && r.game() == record.game()));
+    return new CaseDocument(saved, this.record, plans, next).tried(PracticeWriter.write(record));
+  }
+
+  /**
+   * The same case with one more thing that was tried.
+   *
+   * @param trial one JSON object
+   */
+  public CaseDocument tried(String trial) {
+    JsonValue read =
+        JsonReader.read("trial", trial.getBytes(StandardCharsets.UTF_8), new ArrayList<>())
+            .orElseThrow(() -> new IllegalArgumentException("no JSON"));
+    List<JsonValue.Obj> next = new ArrayList<>(trials);
+    next.add((JsonValue.Obj) read);
+    return new CaseDocument(saved, record, plans, next);
   }
 
   /** The same case with the interview as it stands now. */

@@ -34,9 +34,29 @@ public final class TrialReader {
   public static List<Trial> read(List<JsonValue.Obj> objects, List<Problem> problems) {
     List<Trial> trials = new ArrayList<>();
     for (JsonValue.Obj object : objects) {
-      one(object, problems).ifPresent(trials::add);
+      if (!isOfOtherFormat(object)) {
+        one(object, problems).ifPresent(trials::add);
+      }
     }
     return trials;
+  }
+
+  /** The place of the last trial in the room, which holds things of other formats too. */
+  public static OptionalInt lastPlace(List<JsonValue.Obj> objects) {
+    for (int i = objects.size() - 1; i >= 0; i--) {
+      if (!isOfOtherFormat(objects.get(i))) {
+        return OptionalInt.of(i);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  private static boolean isOfOtherFormat(JsonValue.Obj object) {
+    if (object.member("format").orElse(null) instanceof JsonValue.Str format) {
+      return !format.value().equals(TrialWriter.FORMAT);
+    }
+    // Practice runs say what they are by their kind.
+    return object.member("kind").isPresent();
   }
 
   /** One trial; empty when any error was found in it. */

@@ -13,6 +13,7 @@ import closehand.plan.demand.GameFacts;
 import closehand.plan.demand.WantedAction;
 import closehand.plan.demand.WantedAction.Purpose;
 import closehand.plan.problem.Placements;
+import closehand.plan.problem.PlanCost;
 import closehand.plan.problem.PlanPricer;
 import closehand.plan.problem.PlanProblem;
 import closehand.plan.problem.Style;
@@ -20,6 +21,7 @@ import closehand.plan.problem.Wishes;
 import closehand.plan.solve.Budget;
 import closehand.plan.solve.ControlPlanSolver;
 import closehand.plan.solve.PlanOutcome;
+import closehand.plan.supply.Measured;
 import closehand.plan.supply.SuppliedInput;
 import closehand.plan.supply.Supply;
 import closehand.plan.supply.SupplyMaker;
@@ -52,6 +54,7 @@ public final class Planning {
   private final Map<Integer, GameProfile> changed;
   private final Optional<ToDoubleFunction<Planned>> tieBreak;
   private final Set<String> lifted;
+  private final Map<Integer, Practised> practised;
 
   private Planning(
       Bank bank,
@@ -61,7 +64,8 @@ public final class Planning {
       Map<Integer, Advice> byGame,
       Map<Integer, GameProfile> changed,
       Optional<ToDoubleFunction<Planned>> tieBreak,
-      Set<String> lifted) {
+      Set<String> lifted,
+      Map<Integer, Practised> practised) {
     this.bank = bank;
     this.figures = figures;
     this.answers = answers;
@@ -70,17 +74,24 @@ public final class Planning {
     this.changed = Map.copyOf(changed);
     this.tieBreak = tieBreak;
     this.lifted = Set.copyOf(lifted);
+    this.practised = Map.copyOf(practised);
   }
 
   /** The same, where a clinician accepts that these parts of the body go above their red lines. */
   public Planning lifting(Set<String> parts) {
-    return new Planning(bank, figures, answers, together, byGame, changed, tieBreak, parts);
+    return new Planning(
+        bank, figures, answers, together, byGame, changed, tieBreak, parts, practised);
+  }
+
+  /** The same with what was practised of each game, by slot. */
+  public Planning practised(Map<Integer, Practised> found) {
+    return new Planning(bank, figures, answers, together, byGame, changed, tieBreak, lifted, found);
   }
 
   /** The same, with ties between plans of equal cost broken by what makes this smaller. */
   public Planning breakingTiesBy(ToDoubleFunction<Planned> smaller) {
     return new Planning(
-        bank, figures, answers, together, byGame, changed, Optional.of(smaller), lifted);
+        bank, figures, answers, together, byGame, changed, Optional.of(smaller), lifted, practised);
   }
 
   /**
@@ -104,7 +115,15 @@ public final class Planning {
             .map(
                 f ->
                     new Planning(
-                        bank, f, answers, together, byGame, changed, Optional.empty(), Set.of()));
+                        bank,
+                        f,
+                        answers,
+                        together,
+                        byGame,
+                        changed,
+                        Optional.empty(),
+                        Set.of(),
+                        Map.of()));
   }
 
   /** The slots, from 1, that hold a game with a profile. */
@@ -156,12 +175,13 @@ public final class Planning {
     }
     return RedLines.lifted(
         SupplyMaker.of(
-            figures,
-            new KnownFacts(bank.questionnaire(), answers),
-            approaches,
-            advice(slot).findings(),
-            leadingPoints(slot),
-            ask.mostParts()),
+                figures,
+                new KnownFacts(bank.questionnaire(), answers),
+                approaches,
+                advice(slot).findings(),
+                leadingPoints(slot),
+                ask.mostParts())
+            .with(practised(slot).measured()),
         lifted);
   }
 
@@ -214,7 +234,12 @@ public final class Planning {
     return plan(slot, ask, budget, List.of());
   }
 
-  private Planned plan(int slot, PlanAsk ask, Budget budget, List<Planned> before) {
+  private Practised practised(int slot) {
+    return practised.getOrDefault(slot, Practised.NOTHING);
+  }
+
+  private Planned plan(int slot, PlanAsk asked, Budget budget, List<Planned> before) {
+    PlanAsk ask = asked.also(practised(slot).taken());
     Supply supply = supply(slot, ask);
     List<Try> tries = new ArrayList<>();
     for (Form form : forms(slot, supply)) {
@@ -255,6 +280,30 @@ public final class Planning {
 
   private Planned planned(Supply supply, Try best, PlanOutcome outcome, boolean all) {
     return new PlanWords(bank, figures, supply, best.demand, best.problem, outcome).planned(all);
+  }
+
+  /**
+   * A plan looked at again with what was measured of its inputs, starting from what it was.
+   *
+   * @param measured by the id of the input; takes the place of anything measured before
+   */
+  public Replanned again(Planned before, Map<String, Measured> measured, Budget budget) {
+    Supply bare = before.supply().with(Map.of());
+    PlanProblem problem =
+        ProblemMaker.of(figures, bare, before.demand()).with(before.problem().wishes());
+    return Replanned.of(
+        problem, before.outcome().plan(), measured, figures.prices().habitPoints(), budget);
+  }
+
+  /** A plan with the changes that were taken, as it stands; nothing is proved of it. */
+  public Planned with(Planned before, Replanned now) {
+    Supply supply = before.supply();
+    PlanCost cost = new PlanPricer(now.measured()).price(now.before()).cost();
+    PlanOutcome outcome =
+        new PlanOutcome(
+            now.before(), cost, cost.total(), 0, PlanOutcome.Status.OUT_OF_NODES, 0, List.of());
+    return new PlanWords(bank, figures, supply, before.demand(), now.measured(), outcome)
+        .planned(false);
   }
 
   /** What the game asks in this form. */

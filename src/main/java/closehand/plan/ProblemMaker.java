@@ -69,7 +69,8 @@ final class ProblemMaker {
     Wishes wishes =
         new Wishes(
             List.of(), new Impossible(supply).bans(demand.actions(), inputs), Set.of(), List.of());
-    return new PlanProblem(play(), equipment(), body(), prices, wishes);
+    PlanProblem told = new PlanProblem(play(), equipment(), body(), prices, wishes);
+    return MeasuredInputs.in(told, supply.measured());
   }
 
   private Play play() {

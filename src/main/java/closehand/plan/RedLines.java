@@ -32,7 +32,8 @@ final class RedLines {
         supply.halfParts(),
         supply.factors(),
         supply.textBy(),
-        supply.waitsFor());
+        supply.waitsFor(),
+        supply.measured());
   }
 
   private static BodyPart lifted(BodyPart part) {

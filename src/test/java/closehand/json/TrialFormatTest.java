@@ -116,4 +116,17 @@ class TrialFormatTest {
         2, TrialReader.read(List.of(good, object("{\"what\": 1}"), good), problems).size());
     assertFalse(problems.isEmpty());
   }
+
+  @Test
+  void thingsOfAnotherFormatInTheRoomArePassedOver() {
+    List<Problem> problems = new ArrayList<>();
+    JsonValue.Obj trial = TrialWriter.object(Trial.begun("2026-11-25"));
+    JsonValue.Obj other = object("{\"format\": \"something-else\"}");
+    JsonValue.Obj practice = object("{\"kind\": \"practice\"}");
+    List<JsonValue.Obj> room = List.of(other, trial, practice);
+    assertEquals(1, TrialReader.read(room, problems).size());
+    assertEquals(List.of(), problems);
+    assertEquals(OptionalInt.of(1), TrialReader.lastPlace(room));
+    assertEquals(OptionalInt.empty(), TrialReader.lastPlace(List.of(other)));
+  }
 }

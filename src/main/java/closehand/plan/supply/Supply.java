@@ -19,6 +19,7 @@ import java.util.TreeMap;
  * @param factors how hard inputs are
  * @param textBy approaches that can write text
  * @param waitsFor facts that are not known and could add inputs, in the order looked for
+ * @param measured what was measured of single inputs, by their ids; may be empty
  */
 public record Supply(
     List<SuppliedDevice> devices,
@@ -30,7 +31,8 @@ public record Supply(
     int halfParts,
     Factors factors,
     List<String> textBy,
-    List<String> waitsFor) {
+    List<String> waitsFor,
+    Map<String, Measured> measured) {
   public Supply {
     devices = List.copyOf(devices);
     inputs = List.copyOf(inputs);
@@ -40,6 +42,31 @@ public record Supply(
     layers = List.copyOf(layers);
     textBy = List.copyOf(textBy);
     waitsFor = List.copyOf(waitsFor);
+    measured = Map.copyOf(measured);
+  }
+
+  /** A supply of which nothing was measured input by input. */
+  public Supply(
+      List<SuppliedDevice> devices,
+      List<SuppliedInput> inputs,
+      Map<String, BodyPart> body,
+      List<Pair> coupled,
+      List<Pair> exclusive,
+      List<SuppliedLayer> layers,
+      int halfParts,
+      Factors factors,
+      List<String> textBy,
+      List<String> waitsFor) {
+    this(
+        devices, inputs, body, coupled, exclusive, layers, halfParts, factors, textBy, waitsFor,
+        Map.of());
+  }
+
+  /** The same with what was measured of single inputs. */
+  public Supply with(Map<String, Measured> found) {
+    return new Supply(
+        devices, inputs, body, coupled, exclusive, layers, halfParts, factors, textBy, waitsFor,
+        found);
   }
 
   /**

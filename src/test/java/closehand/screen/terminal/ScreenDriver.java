@@ -142,6 +142,11 @@ public final class ScreenDriver {
     return this;
   }
 
+  /** Lets time pass until something has happened by itself, if anything is due. */
+  public ScreenDriver passUntilDue() {
+    return due() < 0 ? this : pass(due());
+  }
+
   private long due() {
     return stage.over() ? -1 : stage.waitMillis(millis);
   }

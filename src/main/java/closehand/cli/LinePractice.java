@@ -1,0 +1,199 @@
+package closehand.cli;
+
+import closehand.interview.WellKnown;
+import closehand.line.Console;
+import closehand.measure.practice.ButtonCheck;
+import closehand.measure.practice.CheckWords;
+import closehand.measure.practice.Cue;
+import closehand.measure.practice.PracticeRecord;
+import closehand.measure.practice.Prompts;
+import closehand.measure.practice.Sheet;
+import closehand.measure.practice.Signal;
+import closehand.measure.practice.StopReason;
+import closehand.measure.practice.Try;
+import closehand.plan.Planned;
+import closehand.report.practice.PracticeSheets;
+import closehand.screen.practice.StopWords;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+
+/**
+ * Practice line by line: an input is pressed, then Enter by whoever sits at the keyboard. Which key
+ * came is honest, how long it took is not, so nothing is timed.
+ */
+final class LinePractice {
+  private final Console console;
+  private final CasePractice desk;
+  private final PracticeLoop loop;
+  private final Planned planned;
+  private final CasePractice.Sitting sitting;
+  private Optional<StopReason> stop = Optional.empty();
+  private boolean gone;
+
+  LinePractice(
+      Console console,
+      CasePractice desk,
+      PracticeLoop loop,
+      Planned planned,
+      CasePractice.Sitting sitting) {
+    this.console = console;
+    this.desk = desk;
+    this.loop = loop;
+    this.planned = planned;
+    this.sitting = sitting;
+  }
+
+  void run() throws IOException {
+    desk.first().forEach(console::say);
+    console.say(
+        "Line by line nothing is timed: press the input, then let Enter follow on the keyboard."
+            + " Type stop at any time.");
+    Map<String, Signal> signals = check();
+    if (signals.isEmpty() || over()) {
+      return;
+    }
+    Sheet sheet = PracticeSheets.of(planned, signals);
+    List<Try> tries = rounds(sheet);
+    stop.ifPresent(reason -> StopWords.of(reason).forEach(console::say));
+    PracticeRecord record =
+        new PracticeRecord(
+            sitting.at(),
+            planned.plan().game(),
+            sitting.week(),
+            /* timed= */ false,
+            signals,
+            tries,
+            stop,
+            Map.of());
+    new PracticeTalk(console, loop).told(loop.practised(record), !gone && stop.isEmpty());
+  }
+
+  private boolean over() {
+    return gone || stop.isPresent();
+  }
+
+  private Map<String, Signal> check() {
+    ButtonCheck check = ButtonCheck.of(desk.inputs());
+    while (!check.done() && !over()) {
+      console.say(
+          "Press: "
+              + check.asked().name()
+              + ", with your "
+              + check.asked().part()
+              + ". Enter alone if nothing comes.");
+      Optional<String> line = line();
+      if (line.isPresent()) {
+        check = taken(check, line.get());
+      }
+    }
+    CheckWords.of(check).forEach(console::say);
+    return check.signals();
+  }
+
+  private static ButtonCheck taken(ButtonCheck check, String line) {
+    return line.isEmpty()
+        ? check.nothingCame()
+        : new ButtonCheck(
+                check.wanted(),
+                check.arrived(),
+                check.at(),
+                Long.MIN_VALUE / 2,
+                Optional.empty(),
+                0,
+                "")
+            .pressed(signal(line), 0);
+  }
+
+  /** Of a key that came several times only the first counts. */
+  private static Signal signal(String line) {
+    return line.isBlank()
+        ? Signal.key("Space")
+        : Signal.key(line.substring(0, line.offsetByCodePoints(0, 1)));
+  }
+
+  /** A line; nothing where the player stops or input ends. */
+  private Optional<String> line() {
+    Optional<String> line = console.ask("> ");
+    if (line.isEmpty()) {
+      gone = true;
+    } else if (line.get().strip().equalsIgnoreCase("stop")) {
+      stop = Optional.of(StopReason.WISH);
+      return Optional.empty();
+    }
+    return line;
+  }
+
+  private List<Try> rounds(Sheet sheet) {
+    List<Try> kept = new ArrayList<>();
+    int before = pain();
+    List<List<Cue>> rounds = Prompts.of(sheet, sitting.week(), sitting.seed());
+    for (int round = 0; round < rounds.size() && !over(); round++) {
+      console.gap();
+      console.say("Round " + (round + 1) + " of " + rounds.size() + ".");
+      List<Try> going = new ArrayList<>();
+      for (Cue cue : rounds.get(round)) {
+        for (String action : cue.actions()) {
+          if (!over()) {
+            asked(sheet, round, action).ifPresent(going::add);
+          }
+        }
+      }
+      if (!over()) {
+        kept.addAll(going);
+        int now = pain();
+        if (now >= WellKnown.PAIN_THAT_STOPS || now - before >= WellKnown.PAIN_RISE_THAT_STOPS) {
+          stop = Optional.of(StopReason.PAIN);
+        } else if (round + 1 < rounds.size()) {
+          console.say("Rest now: half a minute at least. Enter goes on.");
+          line();
+        }
+      }
+    }
+    return kept;
+  }
+
+  private int pain() {
+    console.say("How much does it hurt now? 0 is not at all, 10 the worst.");
+    while (!over()) {
+      Optional<String> line = line();
+      if (line.isPresent() && line.get().strip().matches("[0-9]|10")) {
+        int pain = Integer.parseInt(line.get().strip());
+        if (pain >= WellKnown.PAIN_THAT_STOPS) {
+          stop = Optional.of(StopReason.PAIN);
+        }
+        return pain;
+      }
+      console.say("A number from 0 to 10, or stop.");
+    }
+    return 0;
+  }
+
+  private Optional<Try> asked(Sheet sheet, int round, String action) {
+    Sheet.Job job = sheet.job(action);
+    console.say(job.held().map(h -> "Hold " + h + " and press: ").orElse("") + job.name() + ".");
+    Optional<String> line = line();
+    if (line.isEmpty()) {
+      return Optional.empty();
+    }
+    Sheet.Target target = sheet.target(action);
+    Optional<Signal> came =
+        line.get().isEmpty() ? Optional.empty() : Optional.of(signal(line.get()));
+    boolean hit = came.equals(Optional.of(target.signal()));
+    Optional<Sheet.Target> other = hit ? Optional.empty() : came.flatMap(sheet::sending);
+    other.ifPresent(o -> console.say("That was: " + o.name() + "."));
+    return Optional.of(
+        new Try(
+            round,
+            action,
+            job.input(),
+            hit,
+            OptionalLong.empty(),
+            other.map(Sheet.Target::input),
+            other.filter(o -> o.place().isBeside(target.place())).isPresent(),
+            Try.Marks.NONE));
+  }
+}

@@ -1,0 +1,50 @@
+package closehand.screen.practice;
+
+/**
+ * Something that can be taken on a practice screen.
+ *
+ * @param digit the digit that takes it at once
+ * @param words what it is
+ * @param doing what happens
+ */
+record Choice(int digit, String words, Doing doing) {
+  /** What a choice does. */
+  enum Doing {
+    BEGIN_CHECK,
+    USE_KNOWN,
+    NOTHING_CAME,
+    ONE_BACK,
+    GO_ON_CHECKING,
+    END_CHECK,
+    BEGIN_RUN,
+    GO_ON,
+    ASK_STOP,
+    ASK_BODY,
+    TAKE,
+    KEEP,
+    LEAVE,
+    STOP_WISH,
+    STOP_PAIN,
+    STOP_NUMB,
+    STOP_FAINT,
+    STOP_CHEST,
+    STOP_SPASM,
+    STOP_SKIN,
+    STOP_SEAT,
+    STOP_DISTRESS,
+    STOP_ALONE,
+    PAIN;
+
+    private static final String STOP = "STOP_";
+
+    /** Whether it ends the run for a reason. */
+    boolean stops() {
+      return name().startsWith(STOP);
+    }
+
+    /** That reason. */
+    closehand.measure.practice.StopReason reason() {
+      return closehand.measure.practice.StopReason.valueOf(name().substring(STOP.length()));
+    }
+  }
+}
