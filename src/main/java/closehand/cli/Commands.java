@@ -116,6 +116,7 @@ final class Commands {
       },
       subcommands = {
         InterviewOptions.class,
+        MeasureOptions.class,
         AdviseOptions.class,
         SummaryOptions.class,
         PlanOptions.class,
