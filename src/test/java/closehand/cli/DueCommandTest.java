@@ -21,7 +21,8 @@ class DueCommandTest {
   private static CaseRecord suggestedOn(String day) {
     return CaseRecord.NONE
         .suggesting(
-            new Suggested(day + "T10:00:00Z", "1.0.0", "abc", false, List.of(), List.of(), List.of()))
+            new Suggested(
+                day + "T10:00:00Z", "1.0.0", "abc", false, List.of(), List.of(), List.of()))
         .on(Optional.of("2027-11-01"), Optional.of("2027-05-01"));
   }
 
