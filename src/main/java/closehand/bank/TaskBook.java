@@ -96,9 +96,16 @@ public record TaskBook(
     return tasks.stream().filter(t -> t.key().equals(key)).findFirst();
   }
 
-  /** The task that answers this fact first of all. */
+  /** The task that answers this fact, before others the one that answers it first of all. */
   public Optional<Task> taskFor(String fact) {
-    return tasks.stream().filter(t -> t.fact().equals(fact)).findFirst();
+    return tasks.stream()
+        .filter(t -> t.fact().equals(fact))
+        .findFirst()
+        .or(
+            () ->
+                tasks.stream()
+                    .filter(t -> t.results().stream().anyMatch(r -> r.fact().equals(fact)))
+                    .findFirst());
   }
 
   /** What ends a task under this name. */

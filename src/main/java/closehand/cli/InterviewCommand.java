@@ -36,6 +36,9 @@ final class InterviewCommand {
     boolean lineWasSaid;
     boolean ascii;
     boolean review;
+
+    /** Only tasks are wanted: the named one, or empty to choose. */
+    Optional<String> measure = Optional.empty();
   }
 
   InterviewCommand(Surroundings surroundings, Wanted wanted) {
@@ -154,7 +157,7 @@ final class InterviewCommand {
     Pages pages = new Pages(bank);
     CaseDesk desk = new CaseDesk(pages, kept, glyphs, surroundings.clock());
     LineFace face = new LineFace(console, desk, interview);
-    LineFace.Ending ending = face.run();
+    LineFace.Ending ending = wanted.measure.map(face::measure).orElseGet(face::run);
     if (ending == LineFace.Ending.DELETED) {
       return ExitCode.DONE;
     }

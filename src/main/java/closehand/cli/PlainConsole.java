@@ -96,6 +96,46 @@ final class PlainConsole implements Console {
   }
 
   @Override
+  public void forgetTyped() {
+    try {
+      while (!scripted && input.ready() && input.readLine() != null) {
+        line++;
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** How often is looked whether a line has come, in a go of a few seconds. */
+  private static final long LOOK_MILLIS = 1;
+
+  @Override
+  public Heard askUntil(Optional<Long> endNanos) {
+    if (scripted || endNanos.isEmpty()) {
+      return Console.super.askUntil(endNanos);
+    }
+    output.flush();
+    try {
+      while (true) {
+        long now = System.nanoTime();
+        if (input.ready()) {
+          String typed = next();
+          return typed == null ? new Heard.Ended() : new Heard.Line(typed, now);
+        }
+        if (now - endNanos.get() >= 0) {
+          return new Heard.TimeUp(now);
+        }
+        Thread.sleep(LOOK_MILLIS);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      return new Heard.Ended();
+    }
+  }
+
+  @Override
   public boolean scripted() {
     return scripted;
   }

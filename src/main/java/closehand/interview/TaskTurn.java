@@ -71,8 +71,8 @@ final class TaskTurn {
     end.results().forEach((fact, value) -> record(fact, value, end.note()));
     Interview now = course.now();
     Sitting sitting = now.sitting().measuring(end.measured());
-    if (!end.results().containsKey(taken.get().fact())) {
-      // It is not asked again at once what could not be measured.
+    if (end.measured().ending() == Measured.Ending.STOPPED) {
+      // What was stopped is not asked again at once.
       sitting = sitting.passing(taken.get().fact());
     }
     Checks checks = sitting.checks();

@@ -11,16 +11,30 @@ import closehand.interview.StillOpen;
 import closehand.interview.Wording;
 import closehand.report.Desk;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Says questions, reasons, help and overviews; changes nothing. */
 final class Asides {
   private final Console console;
 
+  private final java.util.function.Predicate<Prompt> measurable;
+
   Asides(Console console) {
+    this(console, prompt -> false);
+  }
+
+  /**
+   * Asides that also say where a task can measure what is asked.
+   *
+   * @param measurable whether a task belongs to the question
+   */
+  Asides(Console console, java.util.function.Predicate<Prompt> measurable) {
     this.console = console;
+    this.measurable = measurable;
   }
 
   /** The whole question with its position and, if it has one field, its answers. */
@@ -62,7 +76,8 @@ final class Asides {
       console.item(Integer.toString(number), option.display());
     }
     String unsure = prompt.question().safetyWeight() >= 3 ? " k if you are not sure;" : "";
-    console.say(hint(type, names).replace("; ?", ";" + unsure + " ?") + several(prompt));
+    String task = measurable.test(prompt) ? " t measures it step by step;" : "";
+    console.say(hint(type, names).replace("; ?", ";" + unsure + task + " ?") + several(prompt));
     prompt
         .earlier()
         .ifPresent(
@@ -193,6 +208,17 @@ final class Asides {
           case HELD -> "waiting. " + row.words();
         };
     console.item(row.question().id(), label + ": " + words);
+  }
+
+  /** What was passed over, each question once with its reason. */
+  void passedOver(Interview interview) {
+    Set<String> said = new LinkedHashSet<>();
+    for (StillOpen open : interview.passedOver()) {
+      String name = open.question().shortName().orElse(open.question().id());
+      if (said.add(open.question().id())) {
+        console.say("Left open: " + name + ". " + open.because());
+      }
+    }
   }
 
   /** What is still open at the end. */

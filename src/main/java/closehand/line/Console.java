@@ -25,6 +25,36 @@ public interface Console {
    */
   Optional<String> ask(String prompt);
 
+  /** What came while time passed. */
+  sealed interface Heard {
+    /** A line, with the moment it arrived in nanoseconds. */
+    record Line(String text, long at) implements Heard {}
+
+    /** The moment waited for has come. */
+    record TimeUp(long at) implements Heard {}
+
+    /** There will be no more lines. */
+    record Ended() implements Heard {}
+  }
+
+  /**
+   * Waits quietly for a line, at most until a moment; without one, until a line comes.
+   *
+   * @param endNanos the moment, by the clock of {@link #nanos}
+   */
+  default Heard askUntil(Optional<Long> endNanos) {
+    Optional<String> line = ask("");
+    return line.isPresent() ? new Heard.Line(line.get(), nanos()) : new Heard.Ended();
+  }
+
+  /** Lets go of lines that were typed ahead, so that they are not taken for what comes now. */
+  default void forgetTyped() {}
+
+  /** Now, in nanoseconds of a steady clock that tells no date. */
+  default long nanos() {
+    return System.nanoTime();
+  }
+
   /**
    * Whether lines come from a file or pipe, one answer a line, so that a line that cannot be
    * followed ends the run.

@@ -10,12 +10,9 @@ import closehand.interview.StillOpen;
 import closehand.interview.Wording;
 import closehand.report.Consultation;
 import closehand.report.Desk;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Leads through an interview line by line: says the question, reads a line, says what came of it.
@@ -28,6 +25,7 @@ public final class LineFace {
   private final Desk desk;
   private final Asides asides;
   private final Notices notices;
+  private final Tasks tasks;
   private final Source source = new Source();
   private Interview interview;
   private Consultation consultation;
@@ -59,8 +57,9 @@ public final class LineFace {
   public LineFace(Console console, Desk desk, Interview interview) {
     this.console = console;
     this.desk = desk;
-    this.asides = new Asides(console);
     this.notices = new Notices(console);
+    this.tasks = new Tasks(console, desk);
+    this.asides = new Asides(console, p -> tasks.forPrompt(p).isPresent());
     this.interview = interview;
     this.consultation = desk.consult(interview);
   }
@@ -68,6 +67,16 @@ public final class LineFace {
   /** The interview as it stands. */
   public Interview interview() {
     return interview;
+  }
+
+  /**
+   * Runs measured tasks only, with the questions that belong around them.
+   *
+   * @param key a task such as {@code T1.L.I} or {@code T1}; empty to choose
+   */
+  public Ending measure(String key) {
+    tasks.measure(key);
+    return run();
   }
 
   /** Runs until the interview ends or the person leaves. */
@@ -86,7 +95,14 @@ public final class LineFace {
         }
         prompt = interview.current();
       }
-      sayPassedOver();
+      boolean onlyTasks = tasks.isMeasuring();
+      if (task(prompt)) {
+        continue;
+      }
+      if (tasks.isDone(onlyTasks)) {
+        return Ending.LEFT;
+      }
+      asides.passedOver(interview);
       if (prompt.isEmpty()) {
         return finish();
       }
@@ -101,6 +117,18 @@ public final class LineFace {
         return ending.get();
       }
     }
+  }
+
+  /** Runs a task that is due, or takes up one that is wanted. */
+  private boolean task(Optional<Prompt> prompt) {
+    Optional<Message> next = tasks.next(interview, prompt);
+    next.ifPresent(this::told);
+    return next.isPresent();
+  }
+
+  private void told(Message message) {
+    move(message);
+    takeIn(false);
   }
 
   private Ending finish() {
@@ -145,20 +173,7 @@ public final class LineFace {
   }
 
   private Optional<Ending> answer(String text, Prompt prompt) {
-    Map<String, String> names = desk.names(interview, prompt.field());
-    String typed = text;
-    if (!names.isEmpty()) {
-      typed = text.toUpperCase(Locale.ROOT).replace(',', ' ').strip().replaceAll("\\s+", ", ");
-      for (String code : typed.split(", ", -1)) {
-        if (!names.containsKey(code)) {
-          return refuse(
-              "There is no action of that code in the list. Type codes such as "
-                  + names.keySet().iterator().next()
-                  + ".");
-        }
-      }
-    }
-    Entry.Line read = Entry.readLine(prompt.lineOfFields(), typed);
+    Entry.Line read = Listed.read(prompt, text, desk.names(interview, prompt.field()));
     if (read instanceof Entry.Line.NotRead refused) {
       return refuse(refused.sentence());
     }
@@ -207,6 +222,7 @@ public final class LineFace {
         return absent(Answer.Reason.LATER, prompt);
       }
       case NOTE -> note(ask.rest());
+      case TASK -> prompt.flatMap(tasks::takeUp).ifPresent(this::told);
       case WHO -> source.ask(console);
       case SO_FAR -> console.lines(consultation.suggestions().lines());
       case EXPLAIN -> asides.explain(desk, interview, ask.rest());
@@ -367,17 +383,6 @@ public final class LineFace {
         if (consultation.notices().stream().noneMatch(Consultation.Notice::endsSession)) {
           return Optional.empty();
         }
-      }
-    }
-  }
-
-  /** What was passed over, each question once with its reason. */
-  private void sayPassedOver() {
-    Set<String> said = new LinkedHashSet<>();
-    for (StillOpen open : interview.passedOver()) {
-      String name = open.question().shortName().orElse(open.question().id());
-      if (said.add(open.question().id())) {
-        console.say("Left open: " + name + ". " + open.because());
       }
     }
   }

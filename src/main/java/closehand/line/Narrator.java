@@ -4,14 +4,11 @@ import closehand.interview.Entry;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Prompt;
-import closehand.interview.StillOpen;
 import closehand.interview.Wording;
 import closehand.report.Advisor;
 import closehand.report.Consultation;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Says in the words of the line face what happens to an interview that is held on another face, for
@@ -115,7 +112,7 @@ public final class Narrator {
     if (notices.say(consultation, prompt)) {
       return;
     }
-    passedOver(interview);
+    asides.passedOver(interview);
     if (prompt.isEmpty()) {
       console.gap();
       console.say("That was the last question for now. Thank you.");
@@ -125,16 +122,6 @@ public final class Narrator {
       return;
     }
     question(interview, prompt.get());
-  }
-
-  private void passedOver(Interview interview) {
-    Set<String> said = new LinkedHashSet<>();
-    for (StillOpen open : interview.passedOver()) {
-      String name = open.question().shortName().orElse(open.question().id());
-      if (said.add(open.question().id())) {
-        console.say("Left open: " + name + ". " + open.because());
-      }
-    }
   }
 
   private void question(Interview interview, Prompt prompt) {

@@ -34,6 +34,7 @@ sealed interface Typed {
     NOT_APPLICABLE("x", "does not apply to me"),
     LATER("l", "ask me later"),
     NOTE("+", "add a note: + and your words"),
+    TASK("t", "measure what is asked, step by step, where there is a task for it"),
     WHO("w", "who answered and how it is known"),
     SO_FAR("s", "what the answers so far point to, with reasons"),
     EXPLAIN("e", "explain: why a control is suggested or not, and what would change it"),

@@ -59,7 +59,12 @@ final class AsideMenus {
     more.offer(5, "Who asks, how long, lower a stop", new Act.Do(Command.ASKER));
     more.offer(6, "Take back the last change", new Act.Undo());
     more.offer(7, "Settings and shared view", new Act.Do(Command.SETTINGS));
-    more.offer(8, "Leave; everything is kept", new Act.Do(Command.LEAVE));
+    // Where a task belongs to the question, leaving is one step further, behind stop.
+    boolean task = model.talk().flatMap(Talk::task).isPresent();
+    more.offer(
+        8,
+        task ? "Measure what is asked, step by step" : "Leave; everything is kept",
+        new Act.Do(task ? Command.MEASURE : Command.LEAVE));
     return end(more).build();
   }
 

@@ -18,6 +18,8 @@ public enum Command {
   NOT_APPLICABLE('x', "does not apply to me"),
   /** No answer yet. */
   LATER('l', "ask me later"),
+  /** A task that answers the question. */
+  MEASURE('m', "measure what is asked, step by step"),
   /** Words beside an answer. */
   NOTE('n', "a note beside the answer"),
   /** Who answers. */

@@ -34,6 +34,7 @@ final class Commanding {
       case BACK -> Acting.on(model, new Act.Send(new Message.Back()));
       case UNDO -> Acting.on(model, new Act.Undo());
       case OVERVIEW, JUMP -> told(show(model, OverviewScreen.at(talk.interview())), command);
+      case MEASURE -> measure(model, talk);
       case NOTE -> show(model, TextScreen.note());
       case WHO -> show(model, Menu.of(Menu.Kind.WHO_ANSWERS));
       case SO_FAR -> told(show(model, ReadingScreen.soFar(talk)), command);
@@ -49,7 +50,7 @@ final class Commanding {
   /** Whether a command would leave a notice behind that was not read. */
   private static boolean passesBy(Command command) {
     return switch (command) {
-      case BACK, OVERVIEW, JUMP, NOTE, WHO, ASKER -> true;
+      case BACK, OVERVIEW, JUMP, MEASURE, NOTE, WHO, ASKER -> true;
       default -> isNoAnswer(command);
     };
   }
@@ -65,6 +66,12 @@ final class Commanding {
   private static boolean atQuestion(ScreenModel model) {
     Screen top = model.top().screen();
     return top instanceof QuestionScreen || top.equals(Menu.of(Menu.Kind.SKIP));
+  }
+
+  private static ScreenModel.Step measure(ScreenModel model, Talk talk) {
+    return talk.task()
+        .map(task -> Acting.on(model, new Act.Send(task)))
+        .orElseGet(() -> Acting.only(model.saying(Said.that("No task belongs to this question."))));
   }
 
   /** Where answers need Enter, a letter only moves to the line on the list. */

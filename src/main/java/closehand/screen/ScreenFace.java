@@ -1,16 +1,20 @@
 package closehand.screen;
 
 import closehand.interview.Interview;
+import closehand.interview.Message;
 import closehand.interview.Provenance;
 import closehand.report.Desk;
 import closehand.report.Glyphs;
+import closehand.report.TaskGate;
 import closehand.screen.frame.Frame;
 import closehand.screen.frame.Guards;
 import closehand.screen.frame.Key;
 import closehand.screen.frame.ScreenSize;
 import closehand.screen.frame.Showing;
+import closehand.screen.task.TaskFace;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * The full-screen face: holds the model, hands it keys, and carries out what comes of them.
@@ -26,6 +30,7 @@ public final class ScreenFace implements Showing {
   private final Secrets secrets = new Secrets();
   private Optional<Effect> waiting = Optional.empty();
   private Follower follower = Follower.NOBODY;
+  private Optional<TaskFace> task = Optional.empty();
   private Optional<Wish> wanted = Optional.empty();
 
   /** A face at the start screen. */
@@ -88,6 +93,13 @@ public final class ScreenFace implements Showing {
 
   @Override
   public Frame frame(ScreenSize size) {
+    if (task.isPresent()) {
+      Frame frame = task.get().frame(size);
+      if (!size.equals(model.size())) {
+        model = model.after(new Key.Resized(size)).model();
+      }
+      return frame;
+    }
     if (!size.equals(model.size())) {
       model = model.after(new Key.Resized(size)).model();
     }
@@ -100,7 +112,26 @@ public final class ScreenFace implements Showing {
 
   @Override
   public void press(Key key) {
-    ScreenModel.Step step = model.after(key);
+    press(key, 0);
+  }
+
+  @Override
+  public void press(Key key, long millis) {
+    if (task.isPresent()) {
+      task.get().press(key, millis);
+      task.get().ended().ifPresent(this::taskEnded);
+      if (!(key instanceof Key.Closed || key instanceof Key.Resized)) {
+        return;
+      }
+    }
+    if (key instanceof Key.Passed || key instanceof Key.Focus) {
+      return;
+    }
+    take(model.after(key));
+    beginTask(millis);
+  }
+
+  private void take(ScreenModel.Step step) {
     model = step.model();
     step.effects().forEach(this::carryOutOrWait);
   }
@@ -133,6 +164,37 @@ public final class ScreenFace implements Showing {
     next.ifPresent(this::carryOut);
   }
 
+  private void taskEnded(Message.EndTask end) {
+    task = Optional.empty();
+    take(model.ended(end));
+  }
+
+  /** Begins a measured task as soon as the interview says that one is due. */
+  private void beginTask(long millis) {
+    Optional<String> fact = model.taskDue();
+    Optional<Desk> from = desk;
+    if (task.isPresent() || fact.isEmpty() || from.isEmpty() || from.get().tasks().isEmpty()) {
+      return;
+    }
+    TaskGate gate = from.get().tasks().get();
+    Interview now = interview().orElseThrow();
+    task =
+        gate.book()
+            .taskFor(fact.get())
+            .map(t -> gate.setup(now, t, from.get().day(now), true))
+            .map(s -> new TaskFace(s, model.glyphs(), model.size(), usual(), millis));
+  }
+
+  @Override
+  public long waitMillis(long millis) {
+    return task.map(t -> t.waitMillis(millis)).orElse(-1L);
+  }
+
+  @Override
+  public Set<Report> reports() {
+    return task.map(TaskFace::reports).orElse(Set.of());
+  }
+
   @Override
   public boolean over() {
     return ending.isPresent();
@@ -140,12 +202,18 @@ public final class ScreenFace implements Showing {
 
   @Override
   public Guards guards() {
+    return task.isPresent() ? task.get().guards() : usual();
+  }
+
+  private Guards usual() {
     return new Guards(settings().holdMillis(), settings().bounceMillis());
   }
 
   @Override
   public boolean repeats(Key key) {
-    return Showing.super.repeats(key) || model.writes(key);
+    return task.isPresent()
+        ? task.get().repeats(key)
+        : Showing.super.repeats(key) || model.writes(key);
   }
 
   private void carryOut(Effect effect) {

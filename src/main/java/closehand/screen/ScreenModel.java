@@ -1,6 +1,8 @@
 package closehand.screen;
 
 import closehand.interview.Interview;
+import closehand.interview.Measured;
+import closehand.interview.Message;
 import closehand.report.Advisor;
 import closehand.report.Glyphs;
 import closehand.screen.frame.Frame;
@@ -116,6 +118,18 @@ public record ScreenModel(
     return key instanceof Key.Typed typed
         ? !words || !empty || typed.digit() < 0
         : key == Key.Named.BACKSPACE && !empty;
+  }
+
+  /** The fact of the measured task that is to be run now, once nothing waits to be read. */
+  Optional<String> taskDue() {
+    boolean clear = top().screen() instanceof QuestionScreen;
+    return clear ? talk.flatMap(t -> t.interview().taskDue()) : Optional.empty();
+  }
+
+  /** After a measured task. */
+  Step ended(Message.EndTask end) {
+    String said = end.measured().ending() == Measured.Ending.DONE ? "Noted as measured." : "";
+    return Leading.send(this, end, said);
   }
 
   /** What is to be seen. */

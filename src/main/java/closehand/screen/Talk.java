@@ -68,7 +68,19 @@ record Talk(
     }
     List<Interview> longer = new ArrayList<>(past);
     longer.add(interview);
+    if (message instanceof Message.EndTask) {
+      // Nothing leads back into a task that has ended.
+      longer.clear();
+    }
     return with(next, advisor.consult(next), longer).answering(false).held();
+  }
+
+  /** What takes up the task that answers the question in sight, if there is one. */
+  Optional<Message> task() {
+    return interview
+        .current()
+        .flatMap(p -> advisor.taskBook().flatMap(book -> book.taskFor(p.field().fact())))
+        .map(t -> new Message.TakeUpTask(t.fact(), t.kinds(), t.forClinician()));
   }
 
   /** At the question that tells most; the same where it cannot be asked now. */

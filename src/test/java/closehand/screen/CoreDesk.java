@@ -4,6 +4,7 @@ import closehand.bank.Bank;
 import closehand.bank.CautionClass;
 import closehand.bank.Field;
 import closehand.bank.Problem;
+import closehand.bank.TaskBook;
 import closehand.interview.Answers;
 import closehand.interview.FlatAnswers;
 import closehand.interview.Interview;
@@ -22,6 +23,7 @@ import closehand.report.PlayerPage;
 import closehand.report.QuietLine;
 import closehand.report.StopNotice;
 import closehand.report.SuggestionText;
+import closehand.report.TaskGate;
 import closehand.rules.Advice;
 import closehand.rules.GameActions;
 import closehand.rules.Holds;
@@ -33,6 +35,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** A desk over the core bank that keeps nothing but counts. */
 class CoreDesk implements Desk {
@@ -61,6 +64,16 @@ class CoreDesk implements Desk {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  @Override
+  public Optional<TaskBook> taskBook() {
+    return BANK.tasks();
+  }
+
+  @Override
+  public Optional<TaskGate> tasks() {
+    return TaskGate.of(BANK);
   }
 
   /** Every interview that was kept, the latest last. */

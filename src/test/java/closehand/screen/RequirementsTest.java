@@ -77,7 +77,9 @@ class RequirementsTest {
 
   /** Whether a command, or what it does, is offered behind a digit within four steps. */
   private static boolean reachable(Command command) {
-    List<ScreenModel> models = new ArrayList<>(List.of(at("0 CON-03", "")));
+    // Measuring is offered where a task belongs to the question.
+    String from = command == Command.MEASURE ? "0 stick.L" : "0 CON-03";
+    List<ScreenModel> models = new ArrayList<>(List.of(at(from, "")));
     for (int depth = 0; depth < 4; depth++) {
       List<ScreenModel> next = new ArrayList<>();
       for (ScreenModel model : models) {

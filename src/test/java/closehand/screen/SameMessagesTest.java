@@ -60,7 +60,8 @@ class SameMessagesTest {
         new Way(Message.JumpTo.class, "CON-03", List.of("j SAF-01"), "o21"),
         new Way(Message.Onward.class, "END-02", List.of("3", "b", ""), "3EBSE"),
         new Way(Message.TakeRoute.class, "CON-03", List.of("a", "3"), "a6"),
-        new Way(Message.Conduct.class, "CON-03", List.of("a", "1", "1"), "a1"));
+        new Way(Message.Conduct.class, "CON-03", List.of("a", "1", "1"), "a1"),
+        new Way(Message.TakeUpTask.class, "digit.L.keys", List.of("t"), "m"));
   }
 
   @ParameterizedTest
@@ -132,6 +133,7 @@ class SameMessagesTest {
         .forEach(c -> all.add(c.getSimpleName()));
     Set<String> known = new TreeSet<>();
     ways().forEach(w -> known.add(w.message().getSimpleName()));
+    known.add("EndTask"); // Told in TaskFaceTest and TaskOnScreenTest.
     known.add("Lower"); // Told as a story of its own in RequirementsTest.
     assertEquals(all, known);
   }

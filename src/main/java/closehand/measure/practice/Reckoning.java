@@ -102,7 +102,7 @@ public final class Reckoning {
   }
 
   private boolean missed(Try one) {
-    return !one.hit() || one.millis().isPresent() && one.millis().getAsLong() > late;
+    return !one.hit() || one.millis().orElse(0) > late;
   }
 
   private double grown(double slope) {
@@ -160,7 +160,7 @@ public final class Reckoning {
       for (Try one : tries) {
         if (one.hit() && one.millis().isPresent() && one.millis().getAsLong() <= late) {
           rounds.add((double) one.round());
-          logs.add(Math.log(Math.max(1, one.millis().getAsLong())));
+          logs.add(Math.log((double) Math.max(1, one.millis().getAsLong())));
         }
       }
       return new Points(rounds, logs, mean(rounds), mean(logs));

@@ -26,6 +26,9 @@ public sealed interface TaskMessage {
   /** A number was asked for and is not known. */
   record NotKnown() implements TaskMessage {}
 
+  /** Anything that is no tap arrived during a go: it stops. */
+  record Halt(long at) implements TaskMessage {}
+
   /** A key arrived during a go: a tap, or a stop where taps are not counted. */
   record Key(String key, long at) implements TaskMessage {}
 

@@ -53,9 +53,20 @@ final class TaskUpdate {
       return during(going, message);
     }
     if (message instanceof TaskMessage.Spoil spoil && spoil.cause() == Spoilt.DISCONNECTED) {
-      return run.at(new Step.Over());
+      return cutOff();
     }
     return between(step, message);
+  }
+
+  /** What was just done is not taken for a go that nobody saw the end of. */
+  private TaskRun cutOff() {
+    List<Measured.Go> goes = new ArrayList<>(run.goes());
+    boolean fresh = run.step() instanceof Step.PainNow && !goes.isEmpty();
+    if (fresh) {
+      Measured.Go last = goes.remove(goes.size() - 1);
+      goes.add(new Measured.Go(last.practice(), Spoilt.DISCONNECTED.code(), last.values()));
+    }
+    return run.going(goes, run.failed()).at(new Step.Over());
   }
 
   private TaskRun between(Step step, TaskMessage message) {
@@ -69,12 +80,12 @@ final class TaskUpdate {
       return run.at(new Step.Assured(first.number()));
     }
     if (step instanceof Step.Posture && message instanceof TaskMessage.Pick pick) {
-      return picked(book.postures(), pick)
+      return Written.picked(book.postures(), pick)
           .map(c -> run.sitting(c, "").at(new Step.Support()))
           .orElse(run);
     }
     if (step instanceof Step.Support && message instanceof TaskMessage.Pick pick) {
-      return picked(book.supports(), pick)
+      return Written.picked(book.supports(), pick)
           .map(c -> prepared(run.sitting(run.posture(), c)))
           .orElse(run);
     }
@@ -115,7 +126,7 @@ final class TaskUpdate {
       return say.yes() ? ready(run) : finish(run);
     }
     if (step instanceof Step.Once once) {
-      Optional<Value> value = value(onceMeasures().get(once.number()), message);
+      Optional<Value> value = Written.value(onceMeasures().get(once.number()), message);
       if (value.isPresent()) {
         Map<String, Value> all = new LinkedHashMap<>(run.once());
         all.put(onceMeasures().get(once.number()).id(), value.get());
@@ -157,6 +168,9 @@ final class TaskUpdate {
       TaskRun spoilt = spoilt(run, going.practice(), spoil.cause());
       return spoil.cause() == Spoilt.DISCONNECTED ? spoilt.at(new Step.Over()) : spoilt;
     }
+    if (message instanceof TaskMessage.Halt halt) {
+      return halted(going, halt.at());
+    }
     if (message instanceof TaskMessage.Key key) {
       return key(going, key);
     }
@@ -182,13 +196,17 @@ final class TaskUpdate {
     }
     boolean tap = run.keys() && (going.key().isEmpty() || going.key().equals(key.key()));
     if (!tap) {
-      return run.worked(worked(going, key.at())).at(new Step.Why(going.practice()));
+      return halted(going, key.at());
     }
     Taps taps = going.taps().with(key.at());
     Step.Going more = new Step.Going(going.practice(), going.begunAt(), taps, key.key());
     return taps.repeats()
         ? spoilt(run.worked(worked(more, key.at())), going.practice(), Spoilt.HELD_KEY)
         : run.at(more);
+  }
+
+  private TaskRun halted(Step.Going going, long at) {
+    return run.worked(worked(going, at)).at(new Step.Why(going.practice()));
   }
 
   /** The one who counts says that it is over. */
@@ -248,7 +266,7 @@ final class TaskUpdate {
 
   private TaskRun counting(Step.Counting counting, TaskMessage message) {
     Task.Measure measure = goMeasures().get(counting.number());
-    Optional<Value> value = value(measure, message);
+    Optional<Value> value = Written.value(measure, message);
     if (value.isEmpty()) {
       return message instanceof TaskMessage.NotKnown
           ? spoilt(run, /* practice= */ false, Spoilt.SET_ASIDE)
@@ -349,42 +367,5 @@ final class TaskUpdate {
 
   private TaskRun stopped(String id) {
     return run.at(new Step.Stopped(id));
-  }
-
-  private static Optional<String> picked(List<Task.Choice> choices, TaskMessage.Pick pick) {
-    return pick.choice() >= 0 && pick.choice() < choices.size()
-        ? Optional.of(choices.get(pick.choice()).code())
-        : Optional.empty();
-  }
-
-  /** What a message says of a measure, if it fits. */
-  private static Optional<Value> value(Task.Measure measure, TaskMessage message) {
-    return switch (measure.kind()) {
-      case COUNT ->
-          message instanceof TaskMessage.Number number
-                  && number.value() >= measure.minimum()
-                  && number.value() <= measure.maximum()
-              ? Optional.of(new Value.Number(number.value()))
-              : Optional.empty();
-      case YES_NO ->
-          message instanceof TaskMessage.Say say
-              ? Optional.of(new Value.Flag(say.yes()))
-              : Optional.empty();
-      case CHOICE ->
-          message instanceof TaskMessage.Pick pick
-              ? picked(measure.options(), pick).map(Value.Code::new)
-              : Optional.empty();
-      case SEVERAL ->
-          message instanceof TaskMessage.Picks picks
-                  && picks.choices().stream().allMatch(c -> c >= 0 && c < measure.options().size())
-              ? Optional.of(
-                  new Value.Codes(
-                      picks.choices().stream()
-                          .distinct()
-                          .map(c -> measure.options().get(c).code())
-                          .toList()))
-              : Optional.empty();
-      case DROP -> Optional.empty();
-    };
   }
 }

@@ -25,8 +25,18 @@ public final class TaskWords {
    * @param choices what can be picked, if anything
    * @param wants what kind of answer is asked for
    * @param hint what can be done, in a few words
+   * @param most the largest number that fits, where a number is asked for
    */
-  public record Said(List<String> paragraphs, List<String> choices, Wants wants, String hint) {
+  public record Said(
+      List<String> paragraphs,
+      List<String> choices,
+      Wants wants,
+      String hint,
+      Optional<Integer> most) {
+    Said(List<String> paragraphs, List<String> choices, Wants wants, String hint) {
+      this(paragraphs, choices, wants, hint, Optional.empty());
+    }
+
     public Said {
       paragraphs = List.copyOf(paragraphs);
       choices = List.copyOf(choices);
@@ -196,7 +206,11 @@ public final class TaskWords {
       }
       said.add("Rest for as long as you like. How strong is your pain now, from 0 to 10?");
       return new Said(
-          said, List.of(), Wants.NUMBER, "A number from 0 to 10; k if you are not sure.");
+          said,
+          List.of(),
+          Wants.NUMBER,
+          "A number from 0 to 10; k if you are not sure.",
+          Optional.of(10));
     }
     if (step instanceof Step.Another) {
       said.add(
@@ -293,7 +307,8 @@ public final class TaskWords {
                   + measure.minimum()
                   + " to "
                   + measure.maximum()
-                  + "; k if it was not counted.");
+                  + "; k if it was not counted.",
+              Optional.of(measure.maximum()));
       case YES_NO -> yesNo();
       case CHOICE -> pick(words(measure.options()));
       case SEVERAL ->

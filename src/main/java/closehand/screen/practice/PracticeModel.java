@@ -22,7 +22,7 @@ final class PracticeModel {
   /** Whether keys belong to the player's inputs in this phase. */
   static boolean listens(Phase phase) {
     return phase instanceof Phase.Checking
-        || phase instanceof Phase.Running running && inRound(running.run());
+        || (phase instanceof Phase.Running running && inRound(running.run()));
   }
 
   private static boolean inRound(PracticeRun run) {

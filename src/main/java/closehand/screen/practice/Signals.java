@@ -22,14 +22,14 @@ final class Signals {
           ? Optional.of(Signal.button(pointer.button()))
           : Optional.empty();
     }
-    if (key instanceof Key.Named named) {
-      return switch (named) {
-        case BACKSPACE, INTERRUPT, REPAINT -> Optional.empty();
-        case HELP -> Optional.of(Signal.key("F1"));
-        default -> Optional.of(Signal.key(named(named)));
-      };
+    return key instanceof Key.Named named ? ofNamed(named) : Optional.empty();
+  }
+
+  private static Optional<Signal> ofNamed(Key.Named key) {
+    if (key == Key.Named.BACKSPACE || key == Key.Named.INTERRUPT || key == Key.Named.REPAINT) {
+      return Optional.empty();
     }
-    return Optional.empty();
+    return Optional.of(Signal.key(key == Key.Named.HELP ? "F1" : named(key)));
   }
 
   private static String named(Key.Named named) {
