@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param setupMinutes time to set up
  * @param costClasses classes of cost, cheapest first
  * @param needsMount whether something must be fixed in place
+ * @param clinicianFirst whether it is tried with a clinician's yes and help only
  * @param sides {@code L}, {@code R}, {@code both} or {@code none}
  * @param family the wider family
  * @param basis where the figures come from
@@ -32,6 +33,7 @@ public record Approach(
     Span setupMinutes,
     List<String> costClasses,
     boolean needsMount,
+    boolean clinicianFirst,
     String sides,
     String family,
     List<String> basis,

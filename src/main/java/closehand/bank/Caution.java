@@ -15,6 +15,7 @@ import java.util.List;
  * @param clinician a sentence for the clinician, or empty
  * @param contact whom to ask, or empty
  * @param variants other words for one of its classes
+ * @param keep actions that no short page may leave out
  * @param where where it stands in the bank
  */
 public record Caution(
@@ -28,11 +29,13 @@ public record Caution(
     String clinician,
     String contact,
     List<Variant> variants,
+    List<String> keep,
     Where where) {
   public Caution {
     classes = List.copyOf(classes);
     actions = List.copyOf(actions);
     variants = List.copyOf(variants);
+    keep = List.copyOf(keep);
   }
 
   /** A caution that says the same in each of its classes. */
@@ -57,6 +60,7 @@ public record Caution(
         actions,
         clinician,
         contact,
+        List.of(),
         List.of(),
         where);
   }
@@ -88,6 +92,7 @@ public record Caution(
             clinician,
             v.contact(),
             variants,
+            keep,
             where);
       }
     }

@@ -201,7 +201,7 @@ final class Leaving {
     try {
       String today = surroundings.today();
       files.write(
-          pages.input(interview, kept.name(), today).with(pages.since(kept.record(), today)),
+          pages.input(interview, kept.name(), today).with(pages.since(kept.document(), today)),
           clinician);
       return List.of(
           Written.of("Everything is kept. The page for the player:", files.player()),

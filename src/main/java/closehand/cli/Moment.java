@@ -15,6 +15,9 @@ final class Moment {
   private static final DateTimeFormatter DAY =
       DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
 
+  /** How many characters at the beginning of a moment are its day. */
+  static final int DAY_LENGTH = 10;
+
   private Moment() {}
 
   /** Now, as an ISO date and time with zone, to the second. */

@@ -7,15 +7,21 @@ import closehand.interview.CaseRecord;
 import closehand.interview.Interview;
 import closehand.interview.Provenance;
 import closehand.interview.StillOpen;
+import closehand.json.CaseDocument;
+import closehand.json.TrialReader;
 import closehand.measure.practice.PracticeRecord;
+import closehand.measure.trial.SideBySide;
+import closehand.measure.trial.Trial;
 import closehand.plan.PlanAsk;
 import closehand.plan.Planning;
 import closehand.plan.Practised;
 import closehand.report.Change;
+import closehand.report.ComparisonText;
 import closehand.report.PageInput;
 import closehand.report.Since;
 import closehand.report.SinceReview;
 import closehand.report.TellingChanges;
+import closehand.report.TriedLines;
 import closehand.report.practice.Measures;
 import closehand.rules.Advice;
 import closehand.rules.RuleBook;
@@ -99,12 +105,17 @@ final class Pages {
     return one.interview()
         .map(interview -> input(interview, one.name(), isoDate))
         .orElseGet(() -> input(one.answers(), one.name(), isoDate))
-        .with(one.document().map(d -> since(d.record(), isoDate)).orElse(Since.NOTHING));
+        .with(one.document().map(d -> since(d, isoDate)).orElse(Since.NOTHING));
   }
 
   /** What a page says about the time since an earlier one. */
-  Since since(CaseRecord record, String isoDate) {
-    return SinceReview.of(bank.questionnaire(), record, isoDate);
+  Since since(CaseDocument document, String isoDate) {
+    CaseRecord record = document.record();
+    List<Trial> trials = TrialReader.read(document.trials(), new ArrayList<>());
+    String since = record.lastReview().map(at -> at.substring(0, Moment.DAY_LENGTH)).orElse("");
+    List<String> tried = new ArrayList<>(TriedLines.of(trials, since));
+    SideBySide.ofLastTwo(trials).map(ComparisonText::sentence).ifPresent(tried::add);
+    return SinceReview.of(bank.questionnaire(), record, isoDate).tried(tried);
   }
 
   private PageInput input(Answers answers, String caseName, String isoDate) {

@@ -68,9 +68,9 @@ final class StoredCase implements Kept, Closeable {
     return document.saved().name();
   }
 
-  /** What is kept besides the answers, up to the last save. */
-  CaseRecord record() {
-    return document.record();
+  /** The whole case, up to the last save. */
+  CaseDocument document() {
+    return document;
   }
 
   @Override

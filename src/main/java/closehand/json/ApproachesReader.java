@@ -96,6 +96,7 @@ final class ApproachesReader {
             span(in, "setupMinutes"),
             in.texts("costClass"),
             in.flag("needsMount", false),
+            in.flag("clinicianFirst", false),
             side(in),
             in.text("family"),
             in.texts("basis"),

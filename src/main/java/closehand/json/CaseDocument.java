@@ -84,6 +84,21 @@ public record CaseDocument(
     return new CaseDocument(saved, record, marked, trials);
   }
 
+  /**
+   * The same case with one trial, as {@link TrialWriter} gives it.
+   *
+   * @param place its place among the trials; the place after the last adds it
+   */
+  public CaseDocument trying(int place, JsonValue.Obj trial) {
+    List<JsonValue.Obj> now = new ArrayList<>(trials);
+    if (place == now.size()) {
+      now.add(trial);
+    } else {
+      now.set(place, trial);
+    }
+    return new CaseDocument(saved, record, plans, now);
+  }
+
   /** The practice runs kept with this case, the oldest first; what cannot be read is left out. */
   public List<PracticeRecord> practised() {
     return PracticeReader.read(trials, new ArrayList<>());

@@ -65,6 +65,7 @@ final class CautionsReader {
             in.optionalText("clinician").orElse(""),
             in.optionalText("contact").orElse(""),
             variants(in),
+            in.optionalTexts("keep"),
             in.where());
     in.finish();
     return caution;

@@ -62,7 +62,7 @@ final class CautionLines {
     List<Piece> pieces = new ArrayList<>();
     Set<String> said = new HashSet<>();
     for (Warning warning : care) {
-      Warning shown = LimitLines.withoutPromises(input, warning);
+      Warning shown = PlayLimit.withoutAnother(input, LimitLines.withoutPromises(input, warning));
       String text =
           care.size() > MOST_IN_FULL
               ? CautionText.brief(shown, said)
@@ -73,7 +73,7 @@ final class CautionLines {
   }
 
   private static boolean protects(Warning warning) {
-    return warning.caution().actions().stream().anyMatch(KeyActions::protects);
+    return KeyActions.protects(warning.caution());
   }
 
   private static String lowered(PageInput input, Answers.Lowered lowered) {

@@ -65,7 +65,7 @@ final class CautionText {
   }
 
   /** "Left side" where every rule that raises it speaks of one side or finger. */
-  private static String where(Warning warning) {
+  static String where(Warning warning) {
     List<String> sides = new ArrayList<>();
     for (Finding finding : warning.because()) {
       String instance = finding.rule().instance();

@@ -2,13 +2,11 @@ package closehand.report;
 
 import closehand.bank.FactType;
 import closehand.bank.Field;
-import closehand.bank.Option;
 import closehand.bank.Questionnaire;
 import closehand.interview.Value;
 import closehand.interview.Wording;
 import closehand.rules.Change.To;
 import closehand.rules.Standing;
-import java.util.Locale;
 import java.util.Optional;
 
 /**
@@ -47,9 +45,7 @@ public record Change(String fact, String whatWouldBe, Standing.Status becomes) {
     if (!picked.picked()) {
       return "without " + name;
     }
-    boolean alone =
-        type.option(picked.code()).filter(Option::exclusive).isPresent() || saysAlone(name);
-    return alone ? name : name + " as well";
+    return name;
   }
 
   private static String counted(FactType type, To.Counted counted) {
@@ -63,16 +59,6 @@ public record Change(String fact, String whatWouldBe, Standing.Status becomes) {
     return counted.least() == counted.greatest()
         ? counted.least() + " of them"
         : "from " + counted.least() + " to " + counted.greatest() + " of them";
-  }
-
-  /** Words that leave no room for another choice beside them. */
-  private static boolean saysAlone(String name) {
-    String words = name.toLowerCase(Locale.ROOT);
-    return words.startsWith("none")
-        || words.startsWith("nothing")
-        || words.startsWith("no ")
-        || words.contains("alone")
-        || words.contains("on my own");
   }
 
   private static String range(FactType type, To.Between between) {

@@ -35,8 +35,8 @@ final class ChangeWords {
   /** The most telling change in a few words, for the player; empty where nothing is known. */
   static String brief(PageInput input, Standing standing, Glyphs glyphs) {
     for (Change change : telling(input, standing, 1)) {
-      return "This would change if: "
-          + Phrases.lower(Phrases.bare(Labels.brief(input.bank().questionnaire(), change.fact())))
+      return "This would change if your answer to "
+          + glyphs.quoted(Phrases.bare(Labels.brief(input.bank().questionnaire(), change.fact())))
           + " was "
           + glyphs.quoted(Phrases.bare(change.whatWouldBe()))
           + ".";

@@ -70,6 +70,10 @@ final class EffortLines {
                         + ")")));
     if (!pieces.isEmpty()) {
       pieces.add(0, new Heading("Effort by rule"));
+      pieces.add(
+          1,
+          Paragraph.of(
+              "A factor says how much harder a press or a hold is there than an easy one; the control plan multiplies them."));
     }
     return pieces;
   }

@@ -24,7 +24,9 @@ final class GameLines {
     pieces.add(
         Paragraph.of("Above, all games count together. Judged alone, each game comes out so:"));
     for (Map.Entry<Integer, Advice> game : input.byGame().entrySet()) {
-      pieces.add(Paragraph.item(name(input, game.getKey()) + ": " + ideas(game.getValue())));
+      pieces.add(
+          Paragraph.item(
+              name(input, game.getKey()) + ": " + ideas(input, game.getKey(), game.getValue())));
     }
     return pieces;
   }
@@ -42,6 +44,7 @@ final class GameLines {
       List<Standing> own =
           game.getValue().suggestions().stream()
               .filter(s -> !everywhere.contains(s.approach().id()))
+              .filter(s -> !GamesThatRefuse.refuses(input, game.getKey(), s.approach()))
               .toList();
       if (!own.isEmpty()) {
         gamesByIdeas
@@ -70,11 +73,12 @@ final class GameLines {
     return kind + facts.text("games." + slot + ".name").map(n -> " (" + n + ")").orElse("");
   }
 
-  private static String ideas(Advice advice) {
+  private static String ideas(PageInput input, int slot, Advice advice) {
     if (advice.withheld()) {
       return "suggestions wait for a medical review.";
     }
-    List<Standing> ideas = advice.suggestions();
+    List<Standing> ideas = new ArrayList<>(advice.suggestions());
+    ideas.removeIf(s -> GamesThatRefuse.refuses(input, slot, s.approach()));
     return ideas.isEmpty() ? "no suggestion yet." : Phrases.lower(TryLines.briefs(ideas));
   }
 }

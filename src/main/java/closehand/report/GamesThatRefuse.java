@@ -15,14 +15,9 @@ final class GamesThatRefuse {
 
   /** One sentence; empty where every game takes it or nobody knows what a game takes. */
   static String sentence(PageInput input, Approach approach) {
-    Optional<PlanFigures> figures = input.bank().planFigures();
-    if (figures.isEmpty() || input.byGame().isEmpty()) {
-      return "";
-    }
     List<String> refusing = new ArrayList<>();
     for (int slot : input.byGame().keySet()) {
-      List<String> taken = input.facts().codes("games." + slot + ".accepts");
-      if (!taken.isEmpty() && !takes(figures.get(), approach, taken)) {
+      if (refuses(input, slot, approach)) {
         refusing.add(GameLines.name(input, slot));
       }
     }
@@ -32,6 +27,13 @@ final class GamesThatRefuse {
             + Phrases.listed(refusing)
             + (refusing.size() == 1 ? " does" : " do")
             + " not take this; check that before you borrow one.";
+  }
+
+  /** Whether the game in this place takes nothing that the idea sends, by what was told of it. */
+  static boolean refuses(PageInput input, int slot, Approach approach) {
+    List<String> taken = input.facts().codes("games." + slot + ".accepts");
+    Optional<PlanFigures> figures = input.bank().planFigures();
+    return figures.isPresent() && !taken.isEmpty() && !takes(figures.get(), approach, taken);
   }
 
   private static boolean takes(PlanFigures figures, Approach approach, List<String> taken) {

@@ -46,7 +46,7 @@ final class KeyActions {
     }
     String before = "";
     for (String action : caution.actions()) {
-      if (protects(action)) {
+      if (caution.keep().contains(action) || protects(action)) {
         // "Those are the signs of ..." says something wrong without the sentence before it.
         String first = action.startsWith("Those are ") && !before.isEmpty() ? before : action;
         List.of(first, action).stream().filter(a -> !key.contains(a)).distinct().forEach(key::add);
@@ -61,6 +61,11 @@ final class KeyActions {
   static boolean protects(String action) {
     String words = action.toLowerCase(Locale.ROOT);
     return PROTECTING.stream().anyMatch(words::contains);
+  }
+
+  /** Whether a caution has an action that no page may leave out. */
+  static boolean protects(Caution caution) {
+    return !caution.keep().isEmpty() || caution.actions().stream().anyMatch(KeyActions::protects);
   }
 
   /** Whether a caution has more to say than what a short line holds. */

@@ -1,6 +1,5 @@
 package closehand.report;
 
-import closehand.bank.Caution;
 import closehand.rules.Warning;
 import java.util.List;
 import java.util.Optional;
@@ -28,23 +27,8 @@ final class LimitLines {
 
   /** The warning without a promise to print words that we do not have. */
   static Warning withoutPromises(PageInput input, Warning warning) {
-    Caution caution = warning.caution();
-    if (input.facts().text(WORDS).isPresent()
-        || caution.actions().stream().noneMatch(a -> a.startsWith(PROMISE))) {
-      return warning;
-    }
-    Caution kept =
-        new Caution(
-            caution.code(),
-            caution.classes(),
-            caution.lowerable(),
-            caution.bindsClinicians(),
-            caution.title(),
-            caution.message(),
-            caution.actions().stream().filter(a -> !a.startsWith(PROMISE)).toList(),
-            caution.clinician(),
-            caution.contact(),
-            caution.where());
-    return new Warning(kept, warning.cautionClass(), warning.because(), warning.waitsFor());
+    return input.facts().text(WORDS).isPresent()
+        ? warning
+        : Without.actions(warning, a -> a.startsWith(PROMISE));
   }
 }

@@ -16,13 +16,15 @@ final class PaceLines {
   /** The length of a block of play with its reasons, the breaks, what else to mind. */
   static List<Piece> of(PageInput input, Room room) {
     PaceLines pace = new PaceLines(PlayLimit.of(input));
-    List<String> sentences = new ArrayList<>(pace.block(input.facts(), room));
+    // What keeps tasks for another day comes first, however little room there is.
+    List<String> sentences = new ArrayList<>(Sayings.holding(input.together(), "pace"));
+    sentences.addAll(pace.block(input.facts(), room));
     sentences.add(
         pace.limit.minutes().isPresent()
             ? SessionLines.sentence(SessionPlan.of(SessionLines.pace(input)))
             : pace.breaks());
     Sayings.tellingFirst(input.together(), "pace").stream()
-        .filter(s -> !isAboutLength(s))
+        .filter(s -> !isAboutLength(s) && !sentences.contains(s))
         .limit(Math.max(0, room.sayings() - 1))
         .forEach(sentences::add);
     return List.of(
@@ -110,9 +112,9 @@ final class PaceLines {
   private String advice() {
     String minutes = PlayLimit.words(limit.minutes().orElse(1));
     if (limit.costsDays()) {
-      return "So stop well before "
+      return "So stop before "
           + minutes
-          + " (your limit), also on a better day; then rest; never add time by plan.";
+          + " (half), also on a better day; then rest; never add time by plan.";
     }
     if (limit.settlesLate()) {
       return "So for now play " + minutes + " at most (half), then rest.";

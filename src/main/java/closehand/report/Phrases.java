@@ -58,6 +58,11 @@ final class Phrases {
         : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 
+  /** Sentences one after another, empty ones left out. */
+  static String joined(String... sentences) {
+    return String.join(" ", List.of(sentences).stream().filter(s -> !s.isEmpty()).toList());
+  }
+
   /** "1 question", "2 questions". */
   static String count(int number, String one) {
     return number + " " + one + (number == 1 ? "" : "s");

@@ -1,6 +1,7 @@
 package closehand.report;
 
 import closehand.interview.Wording;
+import closehand.rules.Warning;
 import java.util.OptionalDouble;
 
 /**
@@ -37,15 +38,24 @@ record PlayLimit(
     boolean tires = input.warns("C-FATIGUE");
     OptionalDouble told = input.facts().number("end.minutes");
     OptionalDouble comfortable = told.orElse(0) > 0 ? told : OptionalDouble.empty();
-    double share = settlesLate ? HALF : tires ? TWO_THIRDS : 1;
+    boolean costsDays = input.warns("C-PEM");
+    // Half where overdoing costs days: the same share as in the plan of a session.
+    double share = settlesLate || costsDays ? HALF : tires ? TWO_THIRDS : 1;
     return new PlayLimit(
         comfortable,
         comfortable.isEmpty()
             ? comfortable
             : OptionalDouble.of(rounded(comfortable.getAsDouble() * share, share < 1)),
-        input.warns("C-PEM"),
+        costsDays,
         settlesLate,
         tires);
+  }
+
+  /** A caution without a share of the comfortable time where a stricter one holds. */
+  static Warning withoutAnother(PageInput input, Warning warning) {
+    return input.warns("C-PEM") || input.warns("C-PAIN2H")
+        ? Without.actions(warning, a -> a.contains("two thirds"))
+        : warning;
   }
 
   /** Whether this many minutes of play stay below the limit; true where no limit is known. */

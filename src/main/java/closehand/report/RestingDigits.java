@@ -1,8 +1,10 @@
 package closehand.report;
 
+import closehand.bank.Approach;
 import closehand.bank.Effectors;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** Fingers and thumbs that have to rest by what the player answered. */
 final class RestingDigits {
@@ -11,6 +13,9 @@ final class RestingDigits {
 
   private static final List<String> SIDES = List.of("L", "R");
   private static final List<String> DIGITS = List.of("T", "I", "M", "R", "L");
+
+  /** Kinds of input that somebody would miss at once. */
+  private static final Set<String> STEERS = Set.of("axis1", "axis2", "pointer");
 
   private RestingDigits() {}
 
@@ -28,6 +33,20 @@ final class RestingDigits {
       }
     }
     return resting;
+  }
+
+  /** What of an idea stays unused, since only a resting finger could work it; empty for nothing. */
+  static String unused(PageInput input, Approach approach) {
+    List<String> resting = of(input);
+    List<String> unused = new ArrayList<>();
+    for (Approach.Input one : approach.inputs()) {
+      if (STEERS.contains(one.kind())
+          && !one.effectors().isEmpty()
+          && one.effectors().stream().allMatch(e -> resting.contains(Effectors.words(e)))) {
+        unused.add(one.name());
+      }
+    }
+    return unused.isEmpty() ? "" : "Leave the " + Phrases.and(unused) + " unused for now.";
   }
 
   /** "Your right thumb rests today: give it no button and no stick."; empty where none has to. */

@@ -3,6 +3,7 @@ package closehand.report;
 import closehand.bank.CautionClass;
 import closehand.bank.Condition;
 import closehand.bank.Rule;
+import closehand.bank.TaskKind;
 import closehand.rules.Advice;
 import closehand.rules.Finding;
 import closehand.rules.Outcome;
@@ -120,6 +121,16 @@ final class Sayings {
     List<Finding> findings = new ArrayList<>(firing(advice));
     findings.removeIf(f -> f.rule().when() instanceof Condition.Always);
     return findings;
+  }
+
+  /** Sentences on this topic from rules that hold timed or strength tasks, in rule order. */
+  static List<String> holding(Advice advice, String topic) {
+    return on(
+        topic,
+        firing(advice).stream()
+            .filter(f -> f.rule().effects().holds().contains(TaskKind.STRENGTH))
+            .filter(f -> f.rule().effects().holds().contains(TaskKind.TIMED))
+            .toList());
   }
 
   private static boolean saysMore(Rule rule) {

@@ -10,9 +10,9 @@ import java.util.OptionalDouble;
 /** One session of play with its pauses, and the reason for every number in it. */
 final class SessionLines {
   /**
-   * The pause that short pauses off the hands are not: an interval of 20 to 30 minutes and at least
-   * 2 minutes are from a hospital's sheet on pressure relief; care is individual (NPIAP, EPUAP,
-   * PPPIA 2025).
+   * The pause that short pauses off the controls are not: an interval of 20 to 30 minutes and at
+   * least 2 minutes are from a hospital's sheet on pressure relief; care is individual (NPIAP,
+   * EPUAP, PPPIA 2025).
    */
   static final String RELIEF =
       "These pauses do not take your weight off. For that, stop at the interval your health team set,"
@@ -38,7 +38,9 @@ final class SessionLines {
     return number.orElse(0) > 0 ? number : OptionalDouble.empty();
   }
 
-  /** "One session: 10 and 10 minutes with 30 seconds off the hands in between. Then rest ...". */
+  /**
+   * "One session: 10 and 10 minutes with 30 seconds off the controls in between. Then rest ...".
+   */
   static String sentence(SessionPlan plan) {
     List<String> stretches = new ArrayList<>();
     List<Integer> pieces = new ArrayList<>();
@@ -47,7 +49,7 @@ final class SessionLines {
       if (step instanceof Step.Play play) {
         pieces.add(play.minutes());
       } else if (step instanceof Step.HandsOff off) {
-        hands = " with " + off.seconds() + " seconds off the hands in between";
+        hands = " with " + off.seconds() + " seconds off the controls in between";
       } else if (step instanceof Step.Break longer) {
         stretches.add(minutes(pieces) + hands);
         stretches.add("a break of " + PlayLimit.words(longer.minutes()));

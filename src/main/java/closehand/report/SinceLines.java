@@ -15,6 +15,10 @@ final class SinceLines {
       pieces.add(new Heading("Since last time"));
       input.since().changes().forEach(c -> pieces.add(Paragraph.of(c)));
     }
+    if (!input.since().tried().isEmpty()) {
+      pieces.add(new Heading("What you tried"));
+      input.since().tried().forEach(t -> pieces.add(Paragraph.item(t)));
+    }
     return pieces;
   }
 }

@@ -33,7 +33,7 @@ public final class SinceReview {
    */
   public static Since of(Questionnaire questionnaire, CaseRecord record, String isoDate) {
     SinceReview review = new SinceReview(questionnaire, record);
-    return new Since(review.notices(isoDate), review.changes());
+    return new Since(review.notices(isoDate), review.changes(), List.of());
   }
 
   private List<String> notices(String isoDate) {

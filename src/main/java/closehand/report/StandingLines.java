@@ -73,9 +73,13 @@ final class StandingLines {
     standing.inFavour().forEach(f -> pieces.add(row(signed(f, id), f)));
     standing.against().forEach(f -> pieces.add(row(signed(f, id), f)));
     boolean open = standing.status() != Standing.Status.RULED_OUT;
-    String refusing = GamesThatRefuse.sentence(input, standing.approach());
-    if (standing.status().suggested() && !refusing.isEmpty()) {
-      pieces.add(Paragraph.under(2, refusing));
+    String mind =
+        Phrases.joined(
+            DrivingPart.sentence(input, standing.approach()),
+            RestingDigits.unused(input, standing.approach()),
+            GamesThatRefuse.sentence(input, standing.approach()));
+    if (standing.status().suggested() && !mind.isEmpty()) {
+      pieces.add(Paragraph.under(2, mind));
     }
     if (open) {
       standing.mayBeRuledOutBy().forEach(f -> pieces.add(row("could rule it out: ", f)));

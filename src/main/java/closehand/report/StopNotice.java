@@ -11,6 +11,9 @@ import java.util.List;
  */
 public final class StopNotice {
   private static final int MOST_REASONS = 2;
+  private static final String DRAFT = "draft for your clinician";
+  private static final String PLACE_UNKNOWN =
+      "not told yet; please say so before anything is tried";
 
   private StopNotice() {}
 
@@ -32,8 +35,20 @@ public final class StopNotice {
     input
         .together()
         .stops()
-        .forEach(stop -> pieces.addAll(pieces(stop, input.facts().places(stop))));
+        .forEach(stop -> pieces.addAll(pieces(fitting(stop, input), places(stop, input))));
     return pieces;
+  }
+
+  private static List<String> places(Warning stop, PageInput input) {
+    List<String> places = input.facts().places(stop);
+    return places.isEmpty() && stop.cautionClass() == CautionClass.STOP_PART
+        ? List.of(PLACE_UNKNOWN)
+        : places;
+  }
+
+  /** Where everything waits there is no draft to speak of. */
+  private static Warning fitting(Warning stop, PageInput input) {
+    return input.together().withheld() ? Without.actions(stop, a -> a.contains(DRAFT)) : stop;
   }
 
   private static List<Piece> pieces(Warning stop, List<String> places) {

@@ -34,9 +34,7 @@ public final class SuggestionText {
 
   private static List<Piece> cautions(PageInput input) {
     List<Piece> pieces = new ArrayList<>();
-    for (Warning open : input.together().notCleared()) {
-      pieces.add(Paragraph.item("Not cleared yet: " + Phrases.sentence(open.caution().title())));
-    }
+    pieces.addAll(OpenSafety.of(input));
     Set<String> said = new HashSet<>();
     for (Warning warning : input.together().cautions()) {
       pieces.add(
@@ -71,9 +69,14 @@ public final class SuggestionText {
       String id = idea.approach().id();
       add(pieces, "Suggested because: ", idea.inFavour(), id);
       add(pieces, "Against it: ", idea.against(), id);
-      String refusing = GamesThatRefuse.sentence(input, idea.approach());
-      if (!refusing.isEmpty()) {
-        pieces.add(Paragraph.under(INDENT, refusing));
+      String mind =
+          Phrases.joined(
+              DrivingPart.sentence(input, idea.approach()),
+              RestingDigits.unused(input, idea.approach()),
+              GamesThatRefuse.sentence(input, idea.approach()),
+              idea.approach().clinicianFirst() ? idea.approach().words().firstTry() : "");
+      if (!mind.isEmpty()) {
+        pieces.add(Paragraph.under(INDENT, mind));
       }
       String change = ChangeWords.line(input, idea, MOST_CHANGES, glyphs);
       if (!change.isEmpty()) {

@@ -46,7 +46,9 @@ final class TryLines {
     }
     if (ideas.isEmpty()) {
       pieces.add(
-          Paragraph.of("Nothing yet. The answers so far do not point to one way of playing."));
+          Paragraph.of(
+              "Nothing yet. The answers so far do not point to one way of playing. That says nothing about you: an access"
+                  + " clinician can look for a movement that we did not ask about."));
     }
     int full = Math.min(room.ideas(), ideas.size());
     for (int i = 0; i < full; i++) {
@@ -61,7 +63,14 @@ final class TryLines {
   private static String others(List<Standing> others) {
     int named = Math.min(MOST_OTHERS, others.size());
     String more = others.size() > named ? " " + more(others.size() - named) : "";
-    return "Also worth trying: " + briefs(others.subList(0, named)) + more;
+    List<Standing> alone = new ArrayList<>(others.subList(0, named));
+    List<Standing> guided = new ArrayList<>(alone);
+    guided.removeIf(s -> !s.approach().clinicianFirst());
+    alone.removeAll(guided);
+    String first = alone.isEmpty() ? "" : "Also worth trying: " + briefs(alone);
+    String second =
+        guided.isEmpty() ? "" : "With a clinician's yes and help only: " + briefs(guided);
+    return Phrases.joined(first, second) + more;
   }
 
   private static String more(int number) {
@@ -77,9 +86,12 @@ final class TryLines {
     under(
         reasons("Suggested because: ", idea.inFavour(), approach),
         reasons("Against it: ", idea.against(), approach),
+        DrivingPart.sentence(input, approach),
+        RestingDigits.unused(input, approach),
         GamesThatRefuse.sentence(input, approach),
         ChangeWords.brief(input, idea, glyphs));
     under(
+        approach.clinicianFirst() ? words.firstTry() : "",
         words.borrow(),
         room.terse() ? "" : KitWords.effortAndCost(input.bank(), approach),
         placing(approach),
@@ -107,7 +119,7 @@ final class TryLines {
   }
 
   private void under(String... sentences) {
-    String text = String.join(" ", List.of(sentences).stream().filter(s -> !s.isEmpty()).toList());
+    String text = Phrases.joined(sentences);
     if (!text.isEmpty()) {
       pieces.add(Paragraph.indented(INDENT, text));
     }

@@ -48,6 +48,11 @@ final class WarningLines {
 
   private static String words(Warning warning) {
     Caution caution = warning.caution();
+    String where = CautionText.where(warning);
+    return (where.isEmpty() ? "" : where + ": ") + unplaced(warning, caution);
+  }
+
+  private static String unplaced(Warning warning, Caution caution) {
     String title = Phrases.sentence(caution.title()) + " ";
     if (!caution.clinician().isEmpty()) {
       return title + caution.clinician();
@@ -82,11 +87,9 @@ final class WarningLines {
     for (Warning open : input.together().notCleared()) {
       pieces.add(
           Paragraph.item(
-              "Not cleared: "
+              "Not cleared ("
                   + open.caution().code()
-                  + " "
-                  + Phrases.bare(open.caution().title())
-                  + ". Waits for: "
+                  + "), since this is not answered: "
                   + Labels.sentence(input.bank().questionnaire(), open.waitsFor())));
     }
     return pieces;

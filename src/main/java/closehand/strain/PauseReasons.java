@@ -31,8 +31,8 @@ final class PauseReasons {
 
   private static SessionPlan.Reason smallPause() {
     return new SessionPlan.Reason(
-        SessionPlan.HANDS_OFF_SECONDS + " seconds off the hands",
-        "let go of everything and let your hands lie",
+        SessionPlan.HANDS_OFF_SECONDS + " seconds off the controls",
+        "let go of everything, and let the part of you that plays rest",
         "Henning et al. 1997, office work");
   }
 

@@ -88,7 +88,7 @@ final class SessionLength {
             words(rest) + " of rest",
             asLong
                 ? "you rest at least as long as you played, or longer"
-                : "a break off the hands before you do anything else with them",
+                : "a break off the controls before you do anything else with the same part of your body",
             asLong ? "practice estimate, no source" : "HSE guidance on display-screen work"));
     return rest;
   }

@@ -132,7 +132,7 @@ class SetUpSheetStoryTest {
     String sheet = sheet("GC6");
     assertFalse(sheet.contains("two actions a week"), sheet);
     assertTrue(sheet.contains("Add an action only when you feel ready"), sheet);
-    assertTrue(sheet.contains("Start with less than 15 minutes."), "no first try beyond the limit");
+    assertTrue(sheet.contains("Start with less than 12 minutes."), "no first try beyond the limit");
     assertTrue(sheet.contains("Let a key count only after it is held"), "filters against slips");
   }
 

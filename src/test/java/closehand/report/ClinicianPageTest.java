@@ -47,7 +47,7 @@ class ClinicianPageTest {
   @Test
   void aCautionHasItsRuleAndItsBasis() {
     assertSays(
-        "CARE C-SHOULDER: That shoulder must stay supported. - R042.R: Your right shoulder slips,"
+        "CARE C-SHOULDER: Right side: That shoulder must stay supported. - R042.R: Your right shoulder slips,"
             + " so that arm stays supported. Basis: S1, common practice.",
         Stories.leftHanded());
   }
@@ -69,7 +69,7 @@ class ClinicianPageTest {
     assertSays(
         "Lowered: C-CHEST Chest or breathing, by A. Clinician on 20 November 2026: \"Seen today\"",
         story);
-    assertSays("Not cleared: C-CHEST Chest or breathing. Waits for: Chest and breath.", story);
+    assertSays("Not cleared (C-CHEST), since this is not answered: Chest and breath.", story);
   }
 
   @Test

@@ -47,11 +47,11 @@ class PaceTest {
   void whereOverdoingCostsDaysTheLimitIsNotTheGoal() {
     Story story = Story.player().counts("end.minutes", 30).cares(SmallBank.CRASH);
     assertSays(
-        "So stop well before 30 minutes (your limit), also on a better day; then rest; never add"
+        "So stop before 15 minutes (half), also on a better day; then rest; never add"
             + " time by plan.",
         story);
     assertSays("Add an action only when you feel ready.", story);
-    assertSays("So stop well before 20 minutes", story.cares(SmallBank.TIRES));
+    assertSays("So stop before 15 minutes", story.cares(SmallBank.TIRES));
   }
 
   @Test
@@ -88,14 +88,14 @@ class PaceTest {
   @Test
   void noFigureStandsAboveTheLimit() {
     Story story = Story.player().counts("end.minutes", 12).cares(SmallBank.CRASH);
-    assertSays("So stop well before 12 minutes (your limit)", story);
-    assertSays("Start with less than 12 minutes.", story);
+    assertSays("So stop before 6 minutes (half)", story);
+    assertSays("Start with less than 6 minutes.", story);
     assertNeverSays("50 to 60 minutes", story);
     assertNeverSays("10 to 15 minutes", story);
-    assertSays("Start with less than 8 minutes.", story.cares(SmallBank.TIRES));
+    assertSays("Start with less than 6 minutes.", story.cares(SmallBank.TIRES));
     Story longer = Story.player().counts("end.minutes", 40);
     assertSays(
-        "One session: 14, 13 and 13 minutes with 30 seconds off the hands in between. Then rest for"
+        "One session: 14, 13 and 13 minutes with 30 seconds off the controls in between. Then rest for"
             + " 10 minutes or more.",
         longer);
     assertSays("Make the first try 10 to 15 minutes.", longer);
@@ -108,7 +108,7 @@ class PaceTest {
         "One session: 6 minutes. Then rest for 6 minutes",
         Story.player().counts("end.minutes", 12).cares(SmallBank.CRASH));
     assertSays(
-        "One session: 10 and 10 minutes with 30 seconds off the hands in between. Then rest for 20",
+        "One session: 10 and 10 minutes with 30 seconds off the controls in between. Then rest for 20",
         Story.player().counts("end.minutes", 30).cares(SmallBank.TIRES));
     assertSays(
         "One session: 7, 7 and 6 minutes",

@@ -210,7 +210,7 @@ class PlayerPageTest {
   void anIdeaHasItsReasonsAndWhatWouldChangeIt() {
     assertSays(
         "Suggested because: Your left thumb reaches two side cells. Your left hand slides a"
-            + " mouse. This would change if: noise in the room was \"Loud\".",
+            + " mouse. This would change if your answer to \"Noise in the room\" was \"Loud\".",
         Story.player()
             .suggests(
                 SmallBank.MOUSE,

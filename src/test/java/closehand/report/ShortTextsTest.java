@@ -125,7 +125,7 @@ class ShortTextsTest {
         List.of("safe.skin", "env.noise"),
         ChangeWords.telling(story.input(), mouse, 2).stream().map(Change::fact).toList());
     assertEquals(
-        "This would change if: what your skin is like was \"Open\".",
+        "This would change if your answer to \"What your skin is like\" was \"Open\".",
         ChangeWords.brief(story.input(), mouse, Glyphs.ASCII));
     assertEquals(
         List.of("safe.skin", "env.noise", "safe.chest"),
@@ -172,7 +172,7 @@ class ShortTextsTest {
     assertEquals("20 minutes or less", words("end.minutes", new To.Between(0, 20)));
     assertEquals("30 minutes or more", words("end.minutes", new To.Between(30, 240)));
     assertEquals("from 20 to 30 minutes", words("end.minutes", new To.Between(20, 30)));
-    assertEquals("Relax as well", words("goal.good", new To.Picked("relax", true)));
+    assertEquals("Relax", words("goal.good", new To.Picked("relax", true)));
     assertEquals("without Relax", words("goal.good", new To.Picked("relax", false)));
     assertEquals("Nothing special", words("goal.good", new To.Picked("none", true)));
   }

@@ -166,6 +166,7 @@ final class SmallBank {
         new Approach.Span(10, 20, ""),
         List.of(cost),
         mount,
+        false,
         "both",
         family,
         List.of("S2", "practice estimate"),

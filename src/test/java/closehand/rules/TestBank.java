@@ -154,6 +154,7 @@ final class TestBank {
             new Approach.Span(0, longestSetupMinutes, ""),
             List.of(costClass),
             false,
+            false,
             "none",
             family,
             List.of(),

@@ -17,6 +17,7 @@ final class ApproachesSnapshot {
     span(a.setupMinutes(), out);
     out.texts(a.costClasses());
     out.flag(a.needsMount());
+    out.flag(a.clinicianFirst());
     out.text(a.sides());
     out.text(a.family());
     out.texts(a.basis());
@@ -34,6 +35,7 @@ final class ApproachesSnapshot {
         span(in),
         span(in),
         in.texts(),
+        in.flag(),
         in.flag(),
         in.text(),
         in.text(),

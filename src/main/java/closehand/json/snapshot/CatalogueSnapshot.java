@@ -72,6 +72,7 @@ final class CatalogueSnapshot {
     out.text(c.clinician());
     out.text(c.contact());
     out.list(c.variants(), v -> variant(v, out));
+    out.texts(c.keep());
     out.where(c.where());
   }
 
@@ -87,6 +88,7 @@ final class CatalogueSnapshot {
         in.text(),
         in.text(),
         in.list(() -> variant(in)),
+        in.texts(),
         in.where());
   }
 

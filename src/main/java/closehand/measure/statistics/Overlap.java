@@ -12,14 +12,23 @@ package closehand.measure.statistics;
 public record Overlap(int pairs, int better, int trend, double beyond) {
   /** Of two phases with at least one value each; more is better. */
   public static Overlap of(Sample first, Sample second) {
+    if (first.size() == 0 || second.size() == 0) {
+      throw new IllegalArgumentException("at least one value in each phase");
+    }
     int better = 0;
     for (double a : first.values()) {
       for (double b : second.values()) {
         better += Integer.signum(Double.compare(b, a));
       }
     }
-    double best = first.values().stream().mapToDouble(v -> v).max().orElseThrow();
-    double beyond = second.values().stream().filter(b -> b > best).count();
+    double best = Double.NEGATIVE_INFINITY;
+    for (double a : first.values()) {
+      best = Math.max(best, a);
+    }
+    double beyond = 0;
+    for (double b : second.values()) {
+      beyond += b > best ? 1 : 0;
+    }
     return new Overlap(
         first.size() * second.size(), better, Kendall.trend(first), beyond / second.size());
   }

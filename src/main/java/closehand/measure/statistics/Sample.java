@@ -1,5 +1,7 @@
 package closehand.measure.statistics;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -15,14 +17,20 @@ public record Sample(List<Double> values) {
    */
   public Sample {
     values = List.copyOf(values);
-    if (values.stream().anyMatch(v -> !Double.isFinite(v))) {
-      throw new IllegalArgumentException("a measurement is a finite number");
+    for (double value : values) {
+      if (!Double.isFinite(value)) {
+        throw new IllegalArgumentException("a measurement is a finite number");
+      }
     }
   }
 
   /** A sample of these numbers. */
   public static Sample of(double... values) {
-    return new Sample(java.util.Arrays.stream(values).boxed().toList());
+    List<Double> all = new ArrayList<>();
+    for (double value : values) {
+      all.add(value);
+    }
+    return new Sample(all);
   }
 
   /** How many there are. */
@@ -33,13 +41,32 @@ public record Sample(List<Double> values) {
   /** The arithmetic mean; at least one value. */
   public double mean() {
     needs(1);
-    return values.stream().mapToDouble(v -> v).sum() / values.size();
+    return sum() / values.size();
+  }
+
+  /** All of them together; 0 for none. */
+  double sum() {
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum;
+  }
+
+  /** As a field of numbers, in order. */
+  double[] numbers() {
+    double[] numbers = new double[values.size()];
+    for (int i = 0; i < numbers.length; i++) {
+      numbers[i] = values.get(i);
+    }
+    return numbers;
   }
 
   /** The middle value, or the mean of the two in the middle; at least one value. */
   public double median() {
     needs(1);
-    double[] sorted = values.stream().mapToDouble(v -> v).sorted().toArray();
+    double[] sorted = numbers();
+    Arrays.sort(sorted);
     int half = sorted.length / 2;
     return sorted.length % 2 == 1 ? sorted[half] : (sorted[half - 1] + sorted[half]) / 2;
   }
@@ -48,7 +75,10 @@ public record Sample(List<Double> values) {
   public double deviation() {
     needs(2);
     double mean = mean();
-    double squares = values.stream().mapToDouble(v -> (v - mean) * (v - mean)).sum();
+    double squares = 0;
+    for (double value : values) {
+      squares += (value - mean) * (value - mean);
+    }
     return Math.sqrt(squares / (values.size() - 1));
   }
 
@@ -62,7 +92,11 @@ public record Sample(List<Double> values) {
 
   /** The same values with the other sign, for measures where less is better. */
   public Sample negated() {
-    return new Sample(values.stream().map(v -> 0 - v).toList());
+    List<Double> turned = new ArrayList<>();
+    for (double value : values) {
+      turned.add(0 - value);
+    }
+    return new Sample(turned);
   }
 
   private void needs(int count) {

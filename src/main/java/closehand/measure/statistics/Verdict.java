@@ -79,6 +79,11 @@ public sealed interface Verdict {
     return this instanceof Better better ? Optional.of(better.difference()) : Optional.empty();
   }
 
+  /** Whether practice could have made the difference. */
+  default boolean mayBePractice() {
+    return false;
+  }
+
   /** Which set-up did better by more than wobble, if one did. */
   default Optional<Side> ahead() {
     if (this instanceof LooksBetter looks) {

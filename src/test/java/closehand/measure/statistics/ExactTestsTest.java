@@ -210,20 +210,45 @@ class ExactTestsTest {
   }
 
   @Test
-  void tenAgainstTenIsStillCountedAndElevenIsSaidToBeNear() {
+  void upTo32ValuesAreCountedAndMoreAreSaidToBeNear() {
     Random random = new Random(8);
     Sample ten = new Sample(random.doubles(10).boxed().toList());
-    Sample more = new Sample(random.doubles(10, 0.3, 1.3).boxed().toList());
-    assertTrue(Permutation.means(ten, more).exact());
-    Sample longer = new Sample(random.doubles(12, 0.4, 1.4).boxed().toList());
-    Chance near = Permutation.means(ten, longer);
+    Sample twelve = new Sample(random.doubles(12, 0.4, 1.4).boxed().toList());
+    Chance counted = Permutation.means(ten, twelve);
+    assertTrue(counted.exact());
+    assertEquals(counted(ten, twelve), counted.twoSided(), 1e-12);
+    Sample many = new Sample(random.doubles(16).boxed().toList());
+    Sample more = new Sample(random.doubles(17, 0.2, 1.2).boxed().toList());
+    Chance near = Permutation.means(many, more);
     assertFalse(near.exact());
-    assertEquals(counted(ten, longer), near.twoSided(), 0.02);
-    List<Double> pairs = new ArrayList<>(PAIRS.values());
-    pairs.addAll(List.of(3.0, -5.0, 8.0));
-    assertFalse(Permutation.signs(new Sample(pairs)).exact());
+    Chance without = Permutation.means(many, new Sample(more.values().subList(0, 16)));
+    assertTrue(without.exact());
+    assertEquals(without.twoSided(), near.twoSided(), 0.1, "one value more");
+    assertFalse(Permutation.signs(new Sample(java.util.Collections.nCopies(33, 1.0))).exact());
     assertEquals(
-        0.04, Permutation.signs(new Sample(pairs)).twoSided(), 0.02, "near the 15 pairs alone");
+        Math.pow(2, -31),
+        Permutation.signs(new Sample(java.util.Collections.nCopies(32, 1.0))).twoSided(),
+        1e-18);
+  }
+
+  @Test
+  void self_signsAreCountedAsFullEnumerationCountsThem() {
+    Random random = new Random(14);
+    for (int round = 0; round < 200; round++) {
+      double[] all =
+          random.ints(1 + random.nextInt(9), -20, 21).mapToDouble(i -> i / 10.0).toArray();
+      double seen = Math.abs(java.util.Arrays.stream(all).sum());
+      int asFar = 0;
+      for (int signs = 0; signs < 1 << all.length; signs++) {
+        double sum = 0;
+        for (int i = 0; i < all.length; i++) {
+          sum += (signs >> i & 1) == 0 ? all[i] : -all[i];
+        }
+        asFar += Math.abs(sum) >= seen - 1e-9 ? 1 : 0;
+      }
+      double share = (double) asFar / (1 << all.length);
+      assertEquals(share, Permutation.signs(Sample.of(all)).twoSided(), 1e-12);
+    }
   }
 
   /** All 646,646 ways of ten and twelve, by bits. */

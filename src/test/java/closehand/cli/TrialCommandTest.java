@@ -1,0 +1,204 @@
+package closehand.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import closehand.interview.CaseRecord;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Trials typed line by line. All players and figures are invented. */
+class TrialCommandTest {
+  private static final String BEGIN =
+      "y\n1\nside-button mouse, left\n5\n1\n2\nmoon race\nfirst lap\nsteer\nbrake\nboost\n-\n";
+
+  private static final String FELT = "1\n2\n2\n1\n-\n12\n8\n7\n9\n1\n3\n3\n8\nfelt fine\n";
+
+  @TempDir private Path folder = Path.of(".");
+
+  @BeforeEach
+  void aCaseIsThere() throws IOException {
+    TriedCase.keep(folder, "quiet-heron", TriedCase.NAME, CaseRecord.NONE);
+  }
+
+  private World trial(String typed) {
+    return World.run(typed, "trial", TriedCase.NAME, "--home", folder.toString());
+  }
+
+  private String file() throws IOException {
+    return Files.readString(Cases.at(folder).store().path(TriedCase.NAME));
+  }
+
+  private static String flowing(World world) {
+    return world.output().replaceAll("\\s+", " ");
+  }
+
+  @Test
+  void aWholeTrialIsTakenDownQuestionByQuestion() throws IOException {
+    World world = trial(BEGIN + FELT);
+    assertEquals(ExitCode.DONE, world.code(), world.output() + world.error());
+    assertTrue(flowing(world).contains("That was the whole trial. Everything is kept."));
+    assertTrue(flowing(world).contains("Ask in 24 to 48 hours how it was"));
+    String kept = file();
+    assertTrue(kept.contains("\"workedOfTen\" : 9"), kept);
+    assertTrue(kept.contains("\"done\" : true"), kept);
+    assertTrue(kept.contains("\"day\" : \"2026-11-25\""), kept);
+  }
+
+  @Test
+  void everyAnswerIsKeptAndATrialBrokenOffIsGoneOnWithAtItsOpenQuestion() throws IOException {
+    String all = BEGIN + FELT;
+    String[] lines = all.split("\n", -1);
+    String leftOut = "";
+    for (int i = 1; i + 1 < lines.length; i++) {
+      if (lines[i].equals("-")) {
+        // What was left out is asked again in a new sitting.
+        leftOut += "-\n";
+        continue;
+      }
+      World part = trial("y\n" + leftOut + lines[i] + "\n");
+      leftOut = "";
+      int expected = i + 2 == lines.length ? ExitCode.DONE : ExitCode.UNFINISHED;
+      assertEquals(expected, part.code(), "line " + i + part.output());
+    }
+    assertTrue(file().contains("\"game\" : \"moon race\""), file());
+  }
+
+  @Test
+  void painUpByTwoStopsAndNothingMoreIsCounted() throws IOException {
+    World world = trial(BEGIN + "1\n2\n2\n3\n2\nit pulled\n");
+    assertEquals(ExitCode.DONE, world.code(), world.output());
+    String said = flowing(world);
+    assertTrue(said.contains("Stop here. That is the right thing to do"), said);
+    assertTrue(said.contains("your own doctor, nurse or clinic"), said);
+    assertFalse(said.contains("how many of ten"), said);
+    assertTrue(file().contains("\"stopped\" : \"pain\""), file());
+    World again = trial("y\n");
+    assertTrue(flowing(again).contains("The last trial was stopped"), again.output());
+    assertTrue(flowing(again).contains("--review"), again.output());
+  }
+
+  @Test
+  void stopAtAnyQuestionStops() throws IOException {
+    World world = trial("y\n1\ns 5\n0\n-\n");
+    assertEquals(ExitCode.DONE, world.code(), world.output());
+    assertTrue(flowing(world).contains("call the emergency number now"), world.output());
+    assertTrue(file().contains("\"stopped\" : \"chest\""), file());
+    assertTrue(
+        flowing(trial("y\n")).contains("No more trials today"), "a sign of the chest ends the day");
+  }
+
+  @Test
+  void aLineThatDoesNotFitEndsAScriptAndIsAskedAgainOfAPerson() throws IOException {
+    World script = trial("y\n1\nmouse\nlong\n");
+    assertEquals(ExitCode.BAD_DATA, script.code(), script.output());
+    assertTrue(script.output().contains("Line 4 of the answers could not be followed."));
+    World typed =
+        World.typed("y\nlong\n5\n?\nb\nq\n", "trial", TriedCase.NAME, "--home", folder.toString());
+    assertEquals(ExitCode.DONE, typed.code(), typed.output());
+    assertTrue(flowing(typed).contains("a whole number from 0 to 600"), typed.output());
+    assertTrue(flowing(typed).contains("Why:"), typed.output());
+  }
+
+  @Test
+  void withoutConsentOrWithAStopOrOpenWarningSignsThereIsNoTrial() throws IOException {
+    World unwilling = trial("n\n");
+    assertEquals(ExitCode.DONE, unwilling.code());
+    assertFalse(file().contains("closehand-trial"), "nothing begun, nothing kept");
+    Path path = Cases.at(folder).store().path(TriedCase.NAME);
+    String whole = Files.readString(path);
+    for (String[] change :
+        new String[][] {
+          {"\"linkId\" : \"consent.state\"", "\"yes\"", "\"no\"", "needs your consent"},
+          {"\"linkId\" : \"safe.suddenNeuro\"", "\"no\"", "\"now\"", "STOP"}
+        }) {
+      int at = whole.indexOf(change[0]);
+      int value = whole.indexOf(change[1], at);
+      assertTrue(at > 0 && value > 0, change[0]);
+      Files.writeString(
+          path,
+          whole.substring(0, value) + change[2] + whole.substring(value + change[1].length()));
+      World world = trial(BEGIN + FELT);
+      assertTrue(flowing(world).contains(change[3]), world.output() + world.error());
+      assertFalse(Files.readString(path).contains("closehand-trial"), change[3]);
+    }
+  }
+
+  @Test
+  void aTrialThatCannotBeReadIsSaidAndLeftAsItIs() throws IOException {
+    trial(BEGIN + FELT);
+    Path path = Cases.at(folder).store().path(TriedCase.NAME);
+    Files.writeString(path, file().replace("\"workedOfTen\" : 9", "\"workedOfTen\" : 19"));
+    String before = file();
+    World world = trial("y\n1\n");
+    assertEquals(ExitCode.BAD_DATA, world.code());
+    assertTrue(world.error().contains("must be from 0 to 10"), world.error());
+    assertEquals(before, file());
+  }
+
+  @Test
+  void whatWasTriedStandsOnBothPages() {
+    trial(BEGIN + FELT);
+    for (String reader : new String[] {"player", "clinician"}) {
+      World page =
+          World.run("", "summary", TriedCase.NAME, "--for", reader, "--home", folder.toString());
+      assertTrue(page.output().contains("WHAT YOU TRIED"), page.output());
+      assertTrue(
+          flowing(page)
+              .contains("side-button mouse, left: 1 trial, 8 of ten tries worked, pain not up."),
+          page.output());
+    }
+  }
+
+  @Test
+  void twoSetUpsAreSetSideBySide() {
+    World one = World.run("", "compare", TriedCase.NAME, "--home", folder.toString());
+    assertEquals(ExitCode.UNFINISHED, one.code());
+    for (int i = 0; i < 5; i++) {
+      String mouse = i == 0 ? "side-button mouse\n5\n1\n2\n" : "1\n";
+      String pad = i == 0 ? "pad\n2\n2\n3\n" : "2\n";
+      String scene = i == 0 ? "moon race\nfirst lap\nsteer\nbrake\nboost\n-\n" : "-\n-\n-\n";
+      String[] turn = i % 2 == 0 ? new String[] {mouse, pad} : new String[] {pad, mouse};
+      for (int j = 0; j < 2; j++) {
+        boolean isMouse = turn[j].equals(mouse);
+        int worked = isMouse ? 8 : 4;
+        String felt =
+            "1\n2\n2\n1\n-\n12\n"
+                + worked
+                + "\n"
+                + (worked + 1)
+                + "\n"
+                + (worked + i % 2)
+                + "\n1\n3\n3\n8\n-\n";
+        String where = i == 0 && j == 1 ? "-\n-\n-\n" : scene;
+        World world = trial("y\n1\n" + turn[j] + where + felt);
+        assertEquals(ExitCode.DONE, world.code(), i + " " + j + world.output() + world.error());
+      }
+    }
+    World text = World.run("", "compare", TriedCase.NAME, "--home", folder.toString());
+    assertEquals(ExitCode.DONE, text.code(), text.error());
+    String said = flowing(text);
+    assertTrue(said.contains("side-button mouse is better, also after allowing for wobble."), said);
+    assertTrue(said.contains("Start with side-button mouse: more worked with it."), said);
+    assertTrue(said.contains("nobody else's"), said);
+    assertFalse(said.contains("not tried in turn"), said);
+    World page = World.run("", "summary", TriedCase.NAME, "--home", folder.toString());
+    assertTrue(
+        flowing(page)
+            .contains(
+                "Side by side, side-button mouse and pad: Start with side-button mouse: more worked with it."),
+        page.output());
+    World json = World.run("", "compare", TriedCase.NAME, "--json", "--home", folder.toString());
+    assertTrue(json.output().contains("\"verdict\" : \"better\""), json.output());
+    World wrong =
+        World.run(
+            "", "compare", TriedCase.NAME, "--between", "pad", "x", "--home", folder.toString());
+    assertEquals(ExitCode.USAGE, wrong.code());
+    assertTrue(wrong.error().contains("Tried: side-button mouse; pad."), wrong.error());
+  }
+}
