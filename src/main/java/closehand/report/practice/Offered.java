@@ -18,7 +18,8 @@ import java.util.Map;
  * A change that practice speaks for, and how sure that is.
  *
  * <p>Everything measured is drawn a hundred times within its error, and the change priced each
- * time. It counts as firm where it saves in nine of ten draws (our own line).
+ * time. It counts as firm where it saves in every draw (our own line: a plan is not changed for what may
+ * be chance).
  *
  * @param change what would move
  * @param saving points a minute it saves, in the middle
@@ -60,7 +61,7 @@ public record Offered(SingleChange change, long saving, long low, long high, boo
               changes.get(i).saving(),
               sorted[TENTH],
               sorted[DRAWS - 1 - TENTH],
-              sorted[TENTH] > 0));
+              sorted[0] > 0));
     }
     return offers;
   }
