@@ -18,8 +18,8 @@ import java.util.Map;
  * A change that practice speaks for, and how sure that is.
  *
  * <p>Everything measured is drawn a hundred times within its error, and the change priced each
- * time. It counts as firm where it saves in every draw (our own line: a plan is not changed for what may
- * be chance).
+ * time. It counts as firm where it saves in every draw (our own line: a plan is not changed for
+ * what may be chance).
  *
  * @param change what would move
  * @param saving points a minute it saves, in the middle
