@@ -230,7 +230,12 @@ final class CaseDesk implements Desk {
         .filter(m -> today.stream().noneMatch(k -> k.at("").equals(m.at(""))))
         .forEach(m -> today.add(m.at(Moment.now(clock))));
     int minutes = (int) Duration.between(begun, clock.instant()).toMinutes();
-    return new TaskGate.Day(today, sinceLast(today), PartOfDay.at(clock), Math.max(0, minutes));
+    return new TaskGate.Day(
+        today,
+        sinceLast(today),
+        PartOfDay.at(clock),
+        Math.max(0, minutes),
+        kept.stops().with(today).why(pages.bank(), today()));
   }
 
   private Optional<Long> sinceLast(List<Measured> today) {

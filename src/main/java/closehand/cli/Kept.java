@@ -2,6 +2,7 @@ package closehand.cli;
 
 import closehand.interview.Interview;
 import closehand.interview.Measured;
+import closehand.report.StoppedToday;
 import java.io.IOException;
 import java.util.List;
 
@@ -16,6 +17,11 @@ interface Kept {
   /** Every task of the case that was measured, as far as it is kept. */
   default List<Measured> measured() {
     return List.of();
+  }
+
+  /** What was stopped in the case, as far as it is kept. */
+  default StoppedToday stops() {
+    return StoppedToday.NOTHING;
   }
 
   /** Why it could not be kept, in a plain sentence. */

@@ -16,6 +16,7 @@ import closehand.plan.Planning;
 import closehand.plan.supply.SuppliedInput;
 import closehand.report.Glyphs;
 import closehand.report.PageInput;
+import closehand.report.StoppedToday;
 import closehand.report.practice.Beforehand;
 import closehand.report.practice.PracticeSheets;
 import closehand.screen.Settings;
@@ -90,7 +91,8 @@ final class PractiseCommand {
     Case one = found.get();
     PageInput input = loading.pages().input(one, surroundings.today());
     List<PracticeRecord> earlier = one.document().map(d -> d.practised()).orElse(List.of());
-    List<String> missing = Beforehand.missing(input, earlier);
+    List<String> missing =
+        Beforehand.missing(input, one.document().map(KeptStops::of).orElse(StoppedToday.NOTHING));
     Optional<Planning> planning = Pages.planning(input, one);
     if (planning.isEmpty() || !missing.isEmpty()) {
       return notNow(missing);

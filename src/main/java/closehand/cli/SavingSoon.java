@@ -2,6 +2,7 @@ package closehand.cli;
 
 import closehand.interview.Interview;
 import closehand.interview.Measured;
+import closehand.report.StoppedToday;
 import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
@@ -50,6 +51,11 @@ final class SavingSoon implements Kept {
   @Override
   public List<Measured> measured() {
     return kept.measured();
+  }
+
+  @Override
+  public StoppedToday stops() {
+    return kept.stops();
   }
 
   private ExecutorService running() {

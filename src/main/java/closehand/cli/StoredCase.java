@@ -12,6 +12,7 @@ import closehand.interview.Measured;
 import closehand.interview.SavedCase;
 import closehand.interview.Suggested;
 import closehand.json.CaseDocument;
+import closehand.report.StoppedToday;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -76,6 +77,11 @@ final class StoredCase implements Kept, Closeable {
   @Override
   public List<Measured> measured() {
     return document.record().measured();
+  }
+
+  @Override
+  public StoppedToday stops() {
+    return KeptStops.of(document);
   }
 
   /** Whether the case is sealed. */

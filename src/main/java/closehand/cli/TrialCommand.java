@@ -100,7 +100,10 @@ final class TrialCommand {
         new PlainConsole(surroundings, surroundings.input(), glyphs, !surroundings.typed());
     Optional<List<String>> closed =
         new TrialGate(new Pages(bank), glyphs, surroundings.today())
-            .closed(file.saved().open(bank.questionnaire()), file.document().record(), trials);
+            .closed(
+                file.saved().open(bank.questionnaire()),
+                file.document().record(),
+                KeptStops.of(file.document()));
     if (closed.isPresent()) {
       console.lines(closed.get());
       surroundings.output().flush();

@@ -7,19 +7,22 @@ import closehand.interview.Provenance;
 import closehand.interview.Value;
 import closehand.interview.WellKnown;
 import closehand.measure.trial.Gate;
-import closehand.measure.trial.Trial;
 import closehand.report.Clean;
 import closehand.report.Glyphs;
 import closehand.report.StopNotice;
+import closehand.report.StoppedToday;
+import closehand.report.TaskGate;
 import closehand.report.Wrap;
 import closehand.rules.Advice;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
 /**
- * What must be settled before any trial: consent, no stop, no warning sign left open, and nothing
- * in earlier trials that asks for a look first. It is worked out from the whole case each time, so
- * that no way into a trial goes round it.
+ * What must be settled before any trial: consent, no stop, no warning sign left open, nothing in
+ * earlier trials that asks for a look first, nothing stopped on the same day, and whatever must
+ * hold before a measured task. It is worked out from the whole case each time, so that no way into
+ * a trial goes round it.
  */
 final class TrialGate {
   private static final String CONSENT_GIVEN = "yes";
@@ -35,7 +38,7 @@ final class TrialGate {
   }
 
   /** Lines that say why no trial may begin; nothing if one may. */
-  Optional<List<String>> closed(Interview interview, CaseRecord record, List<Trial> earlier) {
+  Optional<List<String>> closed(Interview interview, CaseRecord record, StoppedToday stops) {
     if (!consents(interview)) {
       return Optional.of(
           said("A trial needs your consent first. Go on with the interview, which asks for it."));
@@ -51,7 +54,24 @@ final class TrialGate {
               "Some warning signs have not been asked yet, or you were not sure of them. Go on with the interview"
                   + " first; a trial comes after them."));
     }
-    return Gate.closed(earlier, record, today).map(this::said);
+    return Gate.closed(stops.trials(), record, today)
+        .or(() -> stops.why(pages.bank(), today))
+        .map(this::said)
+        .or(() -> unsettled(interview));
+  }
+
+  /** What must hold before a measured task and does not; the same holds before a trial. */
+  private Optional<List<String>> unsettled(Interview interview) {
+    List<String> unmet =
+        TaskGate.of(pages.bank())
+            .map(gate -> gate.unmet(interview.answers()))
+            .orElse(List.of("This question bank does not say what must hold before a trial."));
+    List<String> lines = new ArrayList<>();
+    if (!unmet.isEmpty()) {
+      lines.addAll(said("A trial cannot begin now."));
+      unmet.forEach(u -> lines.addAll(said(u)));
+    }
+    return lines.isEmpty() ? Optional.empty() : Optional.of(lines);
   }
 
   private static boolean consents(Interview interview) {

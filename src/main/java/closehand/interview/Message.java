@@ -60,10 +60,17 @@ public sealed interface Message {
    * @param fact the fact it answers first of all
    * @param kinds which kinds of task it is
    * @param forClinician whether only a clinician may run it
+   * @param reason whole sentences to say why, should tasks of its kind be on hold; may be empty
    */
-  record TakeUpTask(String fact, Set<TaskKind> kinds, boolean forClinician) implements Message {
+  record TakeUpTask(String fact, Set<TaskKind> kinds, boolean forClinician, String reason)
+      implements Message {
     public TakeUpTask {
       kinds = Set.copyOf(kinds);
+    }
+
+    /** One for which no reason of a hold is known. */
+    public TakeUpTask(String fact, Set<TaskKind> kinds, boolean forClinician) {
+      this(fact, kinds, forClinician, "");
     }
   }
 

@@ -53,7 +53,8 @@ final class TaskTurn {
         .filter(before.held()::contains)
         .findFirst()
         .map(TaskKind::code)
-        .map(kind -> "This must wait: " + kind + " tasks are on hold.");
+        .map(kind -> "This must wait: " + kind + " tasks are on hold. " + take.reason())
+        .map(String::strip);
   }
 
   Optional<String> end(Message.EndTask end) {

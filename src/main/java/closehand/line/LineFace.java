@@ -227,7 +227,7 @@ public final class LineFace {
         return absent(ask.command().reason(), prompt);
       }
       case NOTE -> note(ask.rest());
-      case TASK -> prompt.flatMap(tasks::takeUp).ifPresent(this::told);
+      case TASK -> prompt.flatMap(p -> tasks.takeUp(interview, p)).ifPresent(this::told);
       case WHO -> source.ask(console);
       case SO_FAR -> console.lines(consultation.suggestions().lines());
       case EXPLAIN -> asides.explain(desk, interview, ask.rest());

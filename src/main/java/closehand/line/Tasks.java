@@ -42,7 +42,7 @@ final class Tasks {
   }
 
   /** Takes up the task that answers the question asked now; says so if there is none. */
-  Optional<Message> takeUp(Prompt prompt) {
+  Optional<Message> takeUp(Interview interview, Prompt prompt) {
     Optional<Task> task = forPrompt(prompt);
     if (task.isEmpty()) {
       console.say("No task belongs to this question.");
@@ -50,11 +50,11 @@ final class Tasks {
       console.say("A task needs somebody at the keyboard.");
       return Optional.empty();
     }
-    return task.map(Tasks::takeUp);
+    return task.flatMap(t -> takeUp(interview, t));
   }
 
-  private static Message takeUp(Task task) {
-    return new Message.TakeUpTask(task.fact(), task.kinds(), task.forClinician());
+  private Optional<Message> takeUp(Interview interview, Task task) {
+    return desk.tasks().map(gate -> gate.takeUp(interview, task));
   }
 
   /** What is to be told to the interview before its next question, if anything. */
@@ -67,7 +67,7 @@ final class Tasks {
     if (!measuring || !between) {
       return Optional.empty();
     }
-    Optional<Message> chosen = choose(interview).map(Tasks::takeUp);
+    Optional<Message> chosen = choose(interview).flatMap(t -> takeUp(interview, t));
     measuring = chosen.isPresent();
     return chosen;
   }

@@ -2,11 +2,13 @@ package closehand.report;
 
 import closehand.bank.Bank;
 import closehand.bank.Condition;
+import closehand.bank.Question;
 import closehand.bank.Task;
 import closehand.bank.TaskBook;
 import closehand.interview.Answers;
 import closehand.interview.Interview;
 import closehand.interview.Measured;
+import closehand.interview.Message;
 import closehand.interview.Provenance;
 import closehand.interview.Value;
 import closehand.interview.WellKnown;
@@ -27,11 +29,13 @@ import java.util.Set;
  * leads around it.
  */
 public final class TaskGate {
+  private final Bank bank;
   private final TaskBook book;
   private final Map<Condition, Integer> places = new LinkedHashMap<>();
   private final Conditions conditions;
 
   private TaskGate(Bank bank, TaskBook book) {
+    this.bank = bank;
     this.book = book;
     add(book.limits().longRestWhen());
     add(book.limits().fewTasksWhen());
@@ -61,14 +65,25 @@ public final class TaskGate {
    * @param secondsSinceLast seconds since the last of them ended; empty if there was none
    * @param partOfDay such as {@code morning}
    * @param minutesIn minutes since the sitting began
+   * @param stopped why nothing more is measured on this day, if so
    */
   public record Day(
-      List<Measured> measured, Optional<Long> secondsSinceLast, String partOfDay, int minutesIn) {
+      List<Measured> measured,
+      Optional<Long> secondsSinceLast,
+      String partOfDay,
+      int minutesIn,
+      Optional<String> stopped) {
     /** A day on which nothing was measured and nothing is known. */
     public static final Day NEW = new Day(List.of(), Optional.empty(), "some time of day", 0);
 
     public Day {
       measured = List.copyOf(measured);
+    }
+
+    /** A day on which nothing else was stopped. */
+    public Day(
+        List<Measured> measured, Optional<Long> secondsSinceLast, String partOfDay, int minutesIn) {
+      this(measured, secondsSinceLast, partOfDay, minutesIn, Optional.empty());
     }
   }
 
@@ -103,6 +118,38 @@ public final class TaskGate {
         day.partOfDay(),
         day.minutesIn(),
         keysCanBeTimed);
+  }
+
+  /**
+   * What must hold before anything is measured, practised or tried, and does not or is not known:
+   * one sentence each, with the questions that settle it.
+   */
+  public List<String> unmet(Answers answers) {
+    List<Outcome> outcomes = conditions.in(answers);
+    return book.before().stream()
+        .filter(n -> (outcome(n.when(), outcomes) == Outcome.TRUE) != n.wanted())
+        .map(n -> n.say() + " (Question " + String.join(", ", questions(n.when())) + ".)")
+        .toList();
+  }
+
+  private List<String> questions(Condition condition) {
+    return ConditionFacts.of(condition).stream()
+        .flatMap(fact -> bank.questionnaire().questionOf(fact).stream())
+        .map(Question::id)
+        .distinct()
+        .toList();
+  }
+
+  /** What takes up a task, with what is to be said should tasks of its kind be on hold. */
+  public Message.TakeUpTask takeUp(Interview interview, Task task) {
+    List<String> unmet = unmet(interview.answers());
+    return new Message.TakeUpTask(
+        task.fact(),
+        task.kinds(),
+        task.forClinician(),
+        unmet.isEmpty()
+            ? "A stop, a caution or an open safety question stands."
+            : String.join(" ", unmet));
   }
 
   /** Anything but a plain "in one room" is taken for a call. */
@@ -166,6 +213,7 @@ public final class TaskGate {
       refusals.add("This was stopped today. It is not done again today.");
     }
     boolean few = outcome(book.limits().fewTasksWhen(), outcomes) != Outcome.FALSE;
+    day.stopped().ifPresent(refusals::add);
     if (few && done.size() >= book.limits().tasksADay()) {
       refusals.add(
           "At most "

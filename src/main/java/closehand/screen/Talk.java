@@ -80,7 +80,7 @@ record Talk(
     return interview
         .current()
         .flatMap(p -> advisor.taskBook().flatMap(book -> book.taskFor(p.field().fact())))
-        .map(t -> new Message.TakeUpTask(t.fact(), t.kinds(), t.forClinician()));
+        .flatMap(t -> advisor.tasks().map(gate -> gate.takeUp(interview, t)));
   }
 
   /** At the question that tells most; the same where it cannot be asked now. */

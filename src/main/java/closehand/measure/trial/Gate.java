@@ -1,12 +1,23 @@
 package closehand.measure.trial;
 
+import closehand.interview.Answer;
 import closehand.interview.CaseRecord;
 import closehand.interview.Event;
+import closehand.interview.WellKnown;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Whether another trial may begin, as far as earlier trials say. */
 public final class Gate {
+  private static final int DAY_LETTERS = 10;
+
+  /** What is asked again after a stop: pain now, and signs of the chest. */
+  private static final List<String> ASKED_AGAIN = List.of(WellKnown.PAIN_NOW, "safe.chest");
+
+  private static final Set<Event.What> ANSWERS =
+      Set.of(Event.What.ANSWERED, Event.What.CHANGED, Event.What.CONFIRMED);
+
   private Gate() {}
 
   /**
@@ -29,8 +40,8 @@ public final class Gate {
         ? Optional.of(
             "The last trial was stopped: "
                 + last.get().stopped().map(StopSign::words).orElse("")
-                + " Before another one, please go through pain and the warning signs again with closehand interview"
-                + " --review.")
+                + " Before another one, please go through pain and the warning signs again, on another day, with"
+                + " closehand interview --review (questions END-02 and SAF-03).")
         : Optional.empty();
   }
 
@@ -38,9 +49,23 @@ public final class Gate {
     return trial.stopped().map(StopSign::isOfBody).orElse(false);
   }
 
+  /** A review that was begun and left at once has asked nothing, so its answers are looked for. */
   private static boolean reviewedSince(CaseRecord record, String day) {
+    boolean begun =
+        record.history().stream()
+            .filter(e -> e.what() == Event.What.REVIEW_BEGUN)
+            .anyMatch(e -> dayOf(e).compareTo(day) >= 0);
+    return begun && ASKED_AGAIN.stream().allMatch(fact -> answeredAfter(record, fact, day));
+  }
+
+  private static boolean answeredAfter(CaseRecord record, String fact, String day) {
     return record.history().stream()
-        .filter(e -> e.what() == Event.What.REVIEW_BEGUN)
-        .anyMatch(e -> e.at().compareTo(day) >= 0);
+        .filter(e -> ANSWERS.contains(e.what()) && e.subject().equals(fact))
+        .filter(e -> e.to().flatMap(Answer::given).isPresent())
+        .anyMatch(e -> dayOf(e).compareTo(day) > 0);
+  }
+
+  private static String dayOf(Event event) {
+    return event.at().substring(0, Math.min(DAY_LETTERS, event.at().length()));
   }
 }

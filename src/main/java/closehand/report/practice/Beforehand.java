@@ -2,10 +2,11 @@ package closehand.report.practice;
 
 import closehand.interview.Answers;
 import closehand.interview.Value;
-import closehand.interview.WellKnown;
 import closehand.measure.practice.PracticeRecord;
 import closehand.measure.practice.StopReason;
 import closehand.report.PageInput;
+import closehand.report.StoppedToday;
+import closehand.report.TaskGate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -26,13 +27,14 @@ public final class Beforehand {
   /**
    * Why practice cannot begin now, in sentences; empty where it can.
    *
-   * @param earlier practice runs kept with the case
+   * @param stops what the case knows of earlier tasks, practice runs and trials
    */
-  public static List<String> missing(PageInput input, List<PracticeRecord> earlier) {
+  public static List<String> missing(PageInput input, StoppedToday stops) {
     Beforehand beforehand = new Beforehand(input);
     beforehand.safety();
-    beforehand.people();
-    beforehand.today(earlier);
+    beforehand.settled();
+    beforehand.today(stops.practice());
+    stops.why(input.bank(), input.isoDate()).ifPresent(beforehand.missing::add);
     return beforehand.missing;
   }
 
@@ -42,9 +44,6 @@ public final class Beforehand {
   }
 
   private void safety() {
-    if (!code("consent.state").equals(Optional.of("yes"))) {
-      missing.add("First comes your consent, at the start of the interview.");
-    }
     if (!input.together().stops().isEmpty()) {
       missing.add("A stop stands, so there is no practice for now. The page says whom to ask.");
     }
@@ -52,23 +51,14 @@ public final class Beforehand {
       missing.add(
           "Some of the warning signs are not answered yet, or nobody is sure. They come first.");
     }
-    if (number(input.answers(), "pain.now")
-        .filter(p -> p >= WellKnown.PAIN_THAT_STOPS)
-        .isPresent()) {
-      missing.add("With pain of 7 or more nothing is practised.");
-    }
   }
 
-  private void people() {
-    if (input.answers().value("session.stopSignal").isEmpty()) {
-      missing.add("Agree on a stop signal and try it once (question CON-04).");
-    }
-    boolean call = code("session.mode").equals(Optional.of("video"));
-    if (call && !(yes("session.helperPresent") && yes("session.emergencyPlan"))) {
-      missing.add(
-          "On a call a helper must be with you, and it must be agreed whom to phone"
-              + " (question CON-06).");
-    }
+  /** What holds for measured tasks holds here: what is not known is never taken for well. */
+  private void settled() {
+    missing.addAll(
+        TaskGate.of(input.bank())
+            .map(gate -> gate.unmet(input.answers()))
+            .orElse(List.of("This question bank does not say what must hold before practice.")));
   }
 
   private void today(List<PracticeRecord> earlier) {
@@ -84,16 +74,6 @@ public final class Beforehand {
     if (pacing && today.size() >= TASKS_A_DAY) {
       missing.add("Two timed tasks are enough for one day with your way of pacing.");
     }
-  }
-
-  private Optional<String> code(String fact) {
-    return input.answers().value(fact).orElse(null) instanceof Value.Code code
-        ? Optional.of(code.code())
-        : Optional.empty();
-  }
-
-  private boolean yes(String fact) {
-    return input.answers().value(fact).orElse(null) instanceof Value.Flag flag && flag.value();
   }
 
   private static Optional<Double> number(Answers answers, String fact) {

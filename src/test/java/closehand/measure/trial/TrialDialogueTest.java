@@ -4,8 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import closehand.interview.Answer;
 import closehand.interview.CaseRecord;
 import closehand.interview.Event;
+import closehand.interview.Value;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -135,17 +137,37 @@ class TrialDialogueTest {
     Trial stopped = ready(List.of()).stopped(StopSign.SPASM).answered("1").answered("").trial();
     List<Trial> earlier = List.of(stopped);
     assertTrue(Gate.closed(earlier, CaseRecord.NONE, "2026-12-01").isPresent());
-    CaseRecord reviewed = CaseRecord.NONE.with(List.of(reviewBegun("2026-11-30T10:00:00Z")));
-    assertTrue(Gate.closed(earlier, reviewed, "2026-12-01").isEmpty());
-    CaseRecord before = CaseRecord.NONE.with(List.of(reviewBegun("2026-11-24T10:00:00Z")));
-    assertTrue(Gate.closed(earlier, before, "2026-12-01").isPresent());
+    String later = "2026-11-30T10:00:00Z";
+    assertTrue(
+        opens(earlier, reviewBegun(later), said("pain.now", later), said("safe.chest", later)));
+    assertFalse(opens(earlier, reviewBegun(later)), "begun and left at once");
+    assertFalse(opens(earlier, reviewBegun(later), said("pain.now", later)), "half of it");
+    String same = TODAY + "T23:00:00Z";
+    assertFalse(
+        opens(earlier, reviewBegun(same), said("pain.now", same), said("safe.chest", same)),
+        "never on the day of the stop");
+    Event unsure =
+        event(Event.What.ANSWERED, "pain.now", later, new Answer.Absent(Answer.Reason.UNKNOWN));
+    assertFalse(opens(earlier, reviewBegun(later), unsure, said("safe.chest", later)), "not known");
     Trial wish = ready(List.of()).stopped(StopSign.WISH).answered("1").answered("").trial();
     assertTrue(Gate.closed(List.of(wish), CaseRecord.NONE, TODAY).isEmpty(), "a wish is enough");
+  }
+
+  private static boolean opens(List<Trial> earlier, Event... since) {
+    return Gate.closed(earlier, CaseRecord.NONE.with(List.of(since)), "2026-12-01").isEmpty();
   }
 
   private static Event reviewBegun(String at) {
     return new Event(
         at, 0, Event.What.REVIEW_BEGUN, "", Optional.empty(), Optional.empty(), "volunteer", "");
+  }
+
+  private static Event said(String fact, String at) {
+    return event(Event.What.CONFIRMED, fact, at, new Answer.Given(new Value.Number(1)));
+  }
+
+  private static Event event(Event.What what, String fact, String at, Answer to) {
+    return new Event(at, 0, what, fact, Optional.empty(), Optional.of(to), "player", "");
   }
 
   @Test
