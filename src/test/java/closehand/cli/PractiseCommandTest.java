@@ -228,4 +228,46 @@ class PractiseCommandTest {
         again.output().replaceAll("\\s+", " ").contains("not repeated on the same day"),
         again.output());
   }
+
+  private World practisedWith(String from, String to) throws IOException {
+    String answers = Files.readString(HERON);
+    assertTrue(answers.contains(from), from);
+    Path file = folder.resolve("answers.json");
+    Files.writeString(file, answers.replace(from, to));
+    return World.run("", "practise", "--answers", file.toString(), "--prompts");
+  }
+
+  @Test
+  void whatIsNotKnownIsNeverTakenForWellAndItsQuestionIsNamed() throws IOException {
+    String signal = "\"session.stopSignal\": \"I say stop, or I lift my right hand.\",";
+    String mode = "\"session.mode\": \"room\",";
+    String alone = "\"session.mode\": \"room\", \"session.helperPresent\": true,";
+    String pain = "\"pain.now\": 3,";
+    for (String[] change :
+        new String[][] {
+          {pain, "", "END-02"},
+          {pain, "\"pain.now\": 7,", "END-02"},
+          {mode, "", "CON-06"},
+          {alone, "", "CON-06"},
+          {alone, "\"session.mode\": \"video\", \"session.helperPresent\": false,", "CON-06"},
+          {signal, "", "CON-04"}
+        }) {
+      World world = practisedWith(change[0], change[1]);
+      String said = world.output().replaceAll("\\s+", " ");
+      assertEquals(ExitCode.UNFINISHED, world.code(), change[2] + said + world.error());
+      assertTrue(said.startsWith("Practice cannot begin now."), said);
+      assertTrue(said.contains("(Question " + change[2] + ".)"), said);
+    }
+  }
+
+  @Test
+  void aTrialStoppedTodayEndsPracticeForTheDay() throws IOException {
+    String name = keptCase();
+    World trial = World.run("y\n1\ns 5\n0\n-\n", "trial", name, "--home", cases().toString());
+    assertEquals(ExitCode.DONE, trial.code(), trial.output() + trial.error());
+    World world = World.run("", "practise", name, "--home", cases().toString(), "--prompts");
+    assertEquals(ExitCode.UNFINISHED, world.code(), world.error());
+    String said = world.output().replaceAll("\\s+", " ");
+    assertTrue(said.contains("A trial was stopped today: Something in the chest"), said);
+  }
 }

@@ -5,9 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.interview.CaseRecord;
+import closehand.interview.Measured;
+import closehand.interview.Provenance;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -200,5 +203,63 @@ class TrialCommandTest {
             "", "compare", TriedCase.NAME, "--between", "pad", "x", "--home", folder.toString());
     assertEquals(ExitCode.USAGE, wrong.code());
     assertTrue(wrong.error().contains("Tried: side-button mouse; pad."), wrong.error());
+  }
+
+  private void answers(String from, String to) throws IOException {
+    Path example = Path.of("examples/quiet-heron/answers.json");
+    String whole = Files.readString(example);
+    assertTrue(whole.contains(from), from);
+    Path file = folder.resolve("answers.json");
+    Files.writeString(file, whole.replace(from, to));
+    TriedCase.keep(folder, file, TriedCase.NAME, CaseRecord.NONE);
+  }
+
+  @Test
+  void whatMustHoldBeforeAMeasuredTaskMustHoldBeforeATrial() throws IOException {
+    String room = "\"session.mode\": \"room\", \"session.helperPresent\": true,";
+    String video = "\"session.mode\": \"video\", \"session.helperPresent\": ";
+    String signal = "\"session.stopSignal\": \"I say stop, or I lift my right hand.\",";
+    String call = "On a call somebody must be with you";
+    for (String[] change :
+        new String[][] {
+          {room, video + "false,", call},
+          {room, "", call},
+          {signal, "", "We have no stop signal yet."},
+          {"\"pain.now\": 3,", "\"pain.now\": 7,", "Pain is at 7 or more"},
+          {"\"pain.now\": 3,", "", "or we do not know it"}
+        }) {
+      answers(change[0], change[1]);
+      World world = trial(BEGIN + FELT);
+      assertTrue(flowing(world).contains(change[2]), world.output() + world.error());
+      assertTrue(flowing(world).contains("(Question "), world.output());
+      assertFalse(file().contains("closehand-trial"), change[2]);
+    }
+    answers(room, video + "true,");
+    assertTrue(flowing(trial(BEGIN + FELT)).contains("That was the whole trial."));
+  }
+
+  @Test
+  void aTaskStoppedTodayEndsTrialsAndPracticeForTheDay() throws IOException {
+    Measured task =
+        new Measured(
+            "2026-11-25T09:00:00Z",
+            "T1",
+            "R.I",
+            Provenance.By.VOLUNTEER,
+            new Measured.Circumstances("room", "sittingAsInPlay", "armAndFeet", "morning", 5),
+            false,
+            List.of(),
+            20,
+            Measured.Ending.STOPPED,
+            "pain",
+            List.of());
+    CaseRecord record = CaseRecord.NONE.measuring(List.of(task));
+    TriedCase.keep(folder, "quiet-heron", TriedCase.NAME, record);
+    World world = trial(BEGIN + FELT);
+    assertTrue(flowing(world).contains("A measured task was stopped today: Pain"), world.output());
+    assertFalse(file().contains("closehand-trial"), "nothing begun, nothing kept");
+    World practice =
+        World.run("", "practise", TriedCase.NAME, "--home", folder.toString(), "--prompts");
+    assertTrue(flowing(practice).contains("A measured task was stopped today"), practice.output());
   }
 }

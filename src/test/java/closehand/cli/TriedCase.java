@@ -19,12 +19,15 @@ final class TriedCase {
 
   /** A case with the answers of an example, kept in a folder. */
   static void keep(Path folder, String example, String name, CaseRecord record) throws IOException {
+    keep(folder, Path.of("examples/" + example + "/answers.json"), name, record);
+  }
+
+  /** A case with the answers of a file, kept in a folder. */
+  static void keep(Path folder, Path answers, String name, CaseRecord record) throws IOException {
     Bank bank = BankSource.await(BankSource.ahead(Optional.empty())).bank().orElseThrow();
     AnswersSource.Loaded loaded =
         AnswersSource.match(
-            bank,
-            AnswersSource.read(
-                "examples/" + example + "/answers.json", InputStream.nullInputStream()));
+            bank, AnswersSource.read(answers.toString(), InputStream.nullInputStream()));
     Interview interview =
         Interview.reopen(
             bank.questionnaire(),

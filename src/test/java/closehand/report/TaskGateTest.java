@@ -306,4 +306,39 @@ class TaskGateTest {
     Answers tired = with(ready(), "fatigue.before", new Value.Number(5));
     assertEquals(160, setup(tired, "T1.R.I", day).restSeconds());
   }
+
+  @Test
+  void somethingElseStoppedTodayEndsTasksForTheDay() {
+    String why = "A trial was stopped today: A spasm or cramp.";
+    TaskGate.Day day =
+        new TaskGate.Day(List.of(), Optional.empty(), "morning", 9, Optional.of(why));
+    assertEquals(why, refusals(ready(), "T1.R.I", day));
+  }
+
+  @Test
+  void aTaskOnHoldSaysWhyWhenItIsTakenUp() {
+    Task tap = GATE.book().task("T1.R.I").orElseThrow();
+    Answers call =
+        with(
+            with(ready(), "session.mode", new Value.Code("video")),
+            "session.helperPresent",
+            new Value.Flag(false));
+    String alone = takenUp(call, tap);
+    assertTrue(alone.contains("tasks are on hold. On a call somebody must be with you"), alone);
+    assertTrue(alone.endsWith("(Question CON-06.)"), alone);
+    String open = takenUp(ready().without("safe.fragile"), tap);
+    assertTrue(open.endsWith("A stop, a caution or an open safety question stands."), open);
+  }
+
+  private static String takenUp(Answers answers, Task task) {
+    Interview interview =
+        held(
+            Interview.reopen(
+                BANK.questionnaire(),
+                answers,
+                Interview.Route.CORE,
+                Provenance.By.VOLUNTEER,
+                Optional.empty()));
+    return interview.after(GATE.takeUp(interview, task)).refusal().orElse("");
+  }
 }
