@@ -40,6 +40,15 @@ final class CasePractice implements PracticeDesk {
 
   @Override
   public List<String> first() {
+    return first("Backspace always stops");
+  }
+
+  /**
+   * What is to be read first.
+   *
+   * @param stopping how to stop, the end of a sentence
+   */
+  List<String> first(String stopping) {
     List<String> lines = new ArrayList<>();
     lines.add(
         "You practise the control plan of \""
@@ -48,7 +57,9 @@ final class CasePractice implements PracticeDesk {
             + " suit you, and whether the plan should change.");
     lines.add(
         "Sit or lie as you play, arm and feet supported, phone or call button in reach."
-            + " Stop as soon as anything hurts more or feels wrong; Backspace always stops.");
+            + " Stop as soon as anything hurts more or feels wrong; "
+            + stopping
+            + ".");
     lines.add("If you can, switch off that keys repeat by themselves.");
     List<String> moved = PracticeSheets.moved(planned);
     if (!moved.isEmpty()) {
@@ -62,12 +73,15 @@ final class CasePractice implements PracticeDesk {
     return PracticeSheets.wanted(planned);
   }
 
-  /** The latest check of this game, as far as the plan still has its inputs. */
+  /**
+   * The latest check of this game, as far as the plan still has its inputs; runs without a check,
+   * or with one that was broken off, tell nothing.
+   */
   @Override
   public Map<String, Signal> known() {
     Map<String, Signal> known = new LinkedHashMap<>();
     for (PracticeRecord record : earlier) {
-      if (record.game() == planned.plan().game()) {
+      if (record.game() == planned.plan().game() && !record.signals().isEmpty()) {
         known.clear();
         record.signals().forEach(known::put);
       }

@@ -58,7 +58,7 @@ public final class Closehand {
     } catch (IOException e) {
       error.println("Reading or writing broke off.");
       return ExitCode.INPUT_OUTPUT;
-    } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
+    } catch (RuntimeException | Error e) {
       error.println(
           "Something went wrong inside the program ("
               + e.getClass().getSimpleName()

@@ -2,6 +2,7 @@ package closehand.cli;
 
 import closehand.interview.WellKnown;
 import closehand.line.Console;
+import closehand.line.StopTyped;
 import closehand.measure.practice.ButtonCheck;
 import closehand.measure.practice.CheckWords;
 import closehand.measure.practice.Cue;
@@ -16,10 +17,12 @@ import closehand.report.practice.PracticeSheets;
 import closehand.screen.practice.StopWords;
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.Set;
 
 /**
  * Practice line by line: an input is pressed, then Enter by whoever sits at the keyboard. Which key
@@ -31,6 +34,7 @@ final class LinePractice {
   private final PracticeLoop loop;
   private final Planned planned;
   private final CasePractice.Sitting sitting;
+  private final Set<Signal> ofPlan = new HashSet<>();
   private Optional<StopReason> stop = Optional.empty();
   private boolean gone;
 
@@ -48,16 +52,18 @@ final class LinePractice {
   }
 
   void run() throws IOException {
-    desk.first().forEach(console::say);
+    desk.first("typing stop or pain, then Enter, always stops").forEach(console::say);
     console.say(
         "Line by line nothing is timed: press the input, then let Enter follow on the keyboard."
-            + " Type stop at any time.");
-    Map<String, Signal> signals = check();
-    if (signals.isEmpty() || over()) {
+            + " Any line that begins with stop or pain stops at once; p alone does too, where it is"
+            + " no key of the plan.");
+    Map<String, Signal> found = check();
+    if (stop.isEmpty() && (gone || found.isEmpty())) {
       return;
     }
-    Sheet sheet = PracticeSheets.of(planned, signals);
-    List<Try> tries = rounds(sheet);
+    // A check that was broken off is no ground for another day.
+    Map<String, Signal> signals = stop.isPresent() ? Map.of() : found;
+    List<Try> tries = stop.isPresent() ? List.of() : rounds(PracticeSheets.of(planned, signals));
     stop.ifPresent(reason -> StopWords.of(reason).forEach(console::say));
     PracticeRecord record =
         new PracticeRecord(
@@ -78,6 +84,7 @@ final class LinePractice {
 
   private Map<String, Signal> check() {
     ButtonCheck check = ButtonCheck.of(desk.inputs());
+    check.wanted().forEach(w -> w.expected().ifPresent(ofPlan::add));
     while (!check.done() && !over()) {
       console.say(
           "Press: "
@@ -88,9 +95,12 @@ final class LinePractice {
       Optional<String> line = line();
       if (line.isPresent()) {
         check = taken(check, line.get());
+        ofPlan.addAll(check.signals().values());
       }
     }
-    CheckWords.of(check).forEach(console::say);
+    if (!over()) {
+      CheckWords.of(check).forEach(console::say);
+    }
     return check.signals();
   }
 
@@ -120,11 +130,34 @@ final class LinePractice {
     Optional<String> line = console.ask("> ");
     if (line.isEmpty()) {
       gone = true;
-    } else if (line.get().strip().equalsIgnoreCase("stop")) {
-      stop = Optional.of(StopReason.WISH);
-      return Optional.empty();
+    } else if (StopTyped.in(line.get()) || isPainKey(line.get())) {
+      stop = which(line.get());
+      return stop.isPresent() ? Optional.empty() : line;
     }
     return line;
+  }
+
+  private boolean isPainKey(String line) {
+    String key = line.strip();
+    return key.equalsIgnoreCase("p") && !ofPlan.contains(Signal.key(key));
+  }
+
+  /** Which sign it was; one letter alone may also be what an input sent. */
+  private Optional<StopReason> which(String line) {
+    console.gap();
+    console.say("Stopped. Let go and rest. What is it?");
+    List<Optional<StopReason>> signs = new ArrayList<>();
+    StopReason.SIGNS.forEach(s -> signs.add(Optional.of(s)));
+    if (!StopTyped.in(line)) {
+      signs.add(Optional.empty());
+    }
+    Optional<StopReason> usual =
+        Optional.of(StopTyped.ofPain(line) ? StopReason.PAIN : StopReason.WISH);
+    return StopTyped.which(
+        console,
+        usual,
+        signs,
+        s -> s.map(StopReason::words).orElse("It came from the input: go on"));
   }
 
   private List<Try> rounds(Sheet sheet) {

@@ -10,6 +10,7 @@ import closehand.measure.practice.PracticeRecord;
 import closehand.measure.practice.Prompts;
 import closehand.measure.practice.Sheet;
 import closehand.measure.practice.Signal;
+import closehand.measure.practice.Try;
 import closehand.plan.PlanAsk;
 import closehand.plan.Planned;
 import closehand.plan.Planning;
@@ -283,14 +284,28 @@ final class PractiseCommand {
     if (log.get().lostRounds() > 0) {
       console.say("Rounds that were disturbed, of which nothing counts: " + log.get().lostRounds());
     }
+    List<Try> tries = log.get().tries(sheet);
+    if (tries.isEmpty()) {
+      console.say("Nothing in this log counts, so nothing of it is kept.");
+      surroundings.output().flush();
+      return ExitCode.DONE;
+    }
+    int game = ready.planned().plan().game();
+    if (ready.earlier().stream().anyMatch(r -> r.game() == game && r.hasPressesOf(tries))) {
+      surroundings
+          .error()
+          .println(
+              "These presses are kept already, from an earlier log. They are not counted again.");
+      return ExitCode.BAD_DATA;
+    }
     PracticeRecord record =
         new PracticeRecord(
             ready.sitting().at(),
-            ready.planned().plan().game(),
+            game,
             ready.sitting().week(),
             /* timed= */ true,
             Map.of(),
-            log.get().tries(sheet),
+            tries,
             Optional.empty(),
             Map.of());
     boolean ask = surroundings.typed() && !file.toString().equals("-");

@@ -1,5 +1,6 @@
 package closehand.line;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -14,10 +15,17 @@ final class Choice {
    */
   static <T> Optional<T> of(
       Console console, Optional<T> before, T[] choices, Function<T, String> words) {
-    for (int i = 0; i < choices.length; i++) {
-      boolean usual = before.equals(Optional.of(choices[i]));
+    return of(console, before, List.of(choices), words);
+  }
+
+  /** The same for choices in a list. */
+  static <T> Optional<T> of(
+      Console console, Optional<T> before, List<T> choices, Function<T, String> words) {
+    for (int i = 0; i < choices.size(); i++) {
+      boolean usual = before.equals(Optional.of(choices.get(i)));
       console.item(
-          Integer.toString(i + 1), words.apply(choices[i]) + (usual ? " (or press Enter)" : ""));
+          Integer.toString(i + 1),
+          words.apply(choices.get(i)) + (usual ? " (or press Enter)" : ""));
     }
     String otherwise = before.map(words).orElse("leave it as it is");
     while (true) {
@@ -35,20 +43,20 @@ final class Choice {
       }
       console.say(
           "Please type a number from 1 to "
-              + choices.length
+              + choices.size()
               + ", or press Enter alone for this: "
               + otherwise
               + ".");
     }
   }
 
-  private static <T> Optional<T> pick(String typed, T[] choices) {
+  private static <T> Optional<T> pick(String typed, List<T> choices) {
     if (typed.isEmpty() || typed.length() > 2 || !typed.chars().allMatch(Character::isDigit)) {
       return Optional.empty();
     }
     int number = Integer.parseInt(typed);
-    return number >= 1 && number <= choices.length
-        ? Optional.of(choices[number - 1])
+    return number >= 1 && number <= choices.size()
+        ? Optional.of(choices.get(number - 1))
         : Optional.empty();
   }
 }

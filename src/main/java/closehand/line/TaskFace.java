@@ -85,11 +85,13 @@ final class TaskFace {
     }
     switch (typed) {
       case "p" -> run = run.after(new TaskMessage.Pain());
-      case "s" -> stop();
+      case "s" -> stop(typed);
       case "q" -> run = run.after(new TaskMessage.Leave());
       default -> {
         Optional<TaskMessage> message = message(said, typed);
-        if (message.isEmpty()) {
+        if (StopTyped.in(typed)) {
+          stop(typed);
+        } else if (message.isEmpty()) {
           console.say("That does not fit here. " + said.hint());
         } else {
           run = run.after(message.get());
@@ -102,13 +104,22 @@ final class TaskFace {
     return new TaskMessage.Next(console.nanos());
   }
 
-  private void stop() {
+  private static TaskBook.Stop usual(List<TaskBook.Stop> stops, String line) {
+    String id = StopTyped.ofPain(line) ? TaskMessage.Stop.PAIN : TaskMessage.Stop.SIGNAL;
+    return stops.stream().filter(s -> s.id().equals(id)).findFirst().orElse(stops.get(0));
+  }
+
+  private void stop(String line) {
     List<TaskBook.Stop> stops = run.setup().book().stops();
     console.say("Stopped. What was it?");
-    Choice.of(console, Optional.empty(), stops.toArray(new TaskBook.Stop[0]), TaskBook.Stop::words)
-        .ifPresentOrElse(
-            s -> run = run.after(new TaskMessage.Stop(s.id())),
-            () -> run = run.after(new TaskMessage.Leave()));
+    // Whoever does not say what it was has stopped all the same.
+    Choice.of(
+            console,
+            Optional.of(usual(stops, line)),
+            stops.toArray(new TaskBook.Stop[0]),
+            TaskBook.Stop::words)
+        .map(s -> new TaskMessage.Stop(s.id()))
+        .ifPresent(s -> run = run.after(s));
   }
 
   private Optional<TaskMessage> message(TaskWords.Said said, String typed) {

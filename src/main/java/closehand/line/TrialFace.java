@@ -4,6 +4,7 @@ import closehand.measure.trial.StopSign;
 import closehand.measure.trial.Trial;
 import closehand.measure.trial.TrialDialogue;
 import closehand.measure.trial.TrialWords;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -49,7 +50,7 @@ public final class TrialFace {
   /** Runs until all was asked or the person leaves. */
   public Ending run() {
     console.say(
-        "A trial, one question at a time. You lead; s stops at any time, and nobody asks why. ? says why something is"
+        "A trial, one question at a time. You lead; s stops at any time, and so does any line that begins with stop or pain; nobody asks why. ? says why something is"
             + " asked, b goes back, q leaves and keeps everything; - alone is the same as Enter.");
     console.say(
         "Agree first on a word or a sign that means stop. Have a phone or call button in reach, and somebody who"
@@ -88,7 +89,7 @@ public final class TrialFace {
       if (line.get().equals("y") || line.get().equals("yes")) {
         return Optional.empty();
       }
-      if (List.of("n", "no", "q", "s").contains(line.get())) {
+      if (List.of("n", "no", "q", "s").contains(line.get()) || StopTyped.in(line.get())) {
         console.say("Not now is fine.");
         return Optional.of(Ending.LEFT);
       }
@@ -124,9 +125,8 @@ public final class TrialFace {
     if (typed.equals("b")) {
       return take(dialogue.back(), false);
     }
-    Optional<StopSign> sign = stop(typed);
-    if (sign.isPresent()) {
-      return take(dialogue.stopped(sign.get()), false);
+    if (stops(typed)) {
+      return stop(typed);
     }
     // A script passes over blank lines, so - stands for Enter there and everywhere.
     return take(dialogue.answered(typed.equals("-") ? "" : typed), true);
@@ -139,17 +139,42 @@ public final class TrialFace {
     }
   }
 
-  /** {@code s} alone, or with the number of what came. */
-  private static Optional<StopSign> stop(String typed) {
-    if (typed.equals("s") || typed.equals("stop")) {
-      return Optional.of(StopSign.WISH);
+  /** After a stop, words that begin like one are the player's own again. */
+  private boolean stops(String typed) {
+    boolean letter = typed.matches("(?i)s( +[0-9]+)?|p");
+    return letter || StopTyped.in(typed) && trial().stopped().isEmpty();
+  }
+
+  /** Stops with the sign whose number stands in the line, or asks which one it was. */
+  private Optional<Ending> stop(String typed) {
+    if (trial().stopped().isPresent()) {
+      console.say("It is stopped already. Only this is still asked.");
+      return Optional.empty();
     }
     for (StopSign sign : StopSign.values()) {
-      if (typed.equals("s " + (sign.ordinal() + 1))) {
-        return Optional.of(sign);
+      if (typed.matches("(?i)(s|stop) +" + (sign.ordinal() + 1))) {
+        return take(dialogue.stopped(sign), false);
       }
     }
+    Optional<StopSign> sign = which(typed);
+    if (sign.isPresent()) {
+      return take(dialogue.stopped(sign.get()), false);
+    }
+    console.say("Going on. Nothing was taken from that line.");
     return Optional.empty();
+  }
+
+  private Optional<StopSign> which(String typed) {
+    console.gap();
+    console.say("Stop, let go and rest. What came?");
+    List<Optional<StopSign>> signs = new ArrayList<>();
+    for (StopSign sign : StopSign.values()) {
+      signs.add(Optional.of(sign));
+    }
+    signs.add(Optional.empty());
+    Optional<StopSign> usual = Optional.of(StopTyped.ofPain(typed) ? StopSign.PAIN : StopSign.WISH);
+    return StopTyped.which(
+        console, usual, signs, s -> s.map(StopSign::words).orElse("It was a slip: go on"));
   }
 
   private Optional<Ending> take(TrialDialogue next, boolean answer) {

@@ -117,7 +117,11 @@ public final class ComparisonText {
 
   private String words(String name, Verdict verdict) {
     String words = VerdictWords.of(verdict, first, second);
-    return name + ": " + words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1);
+    // A set-up's name stands as it was typed, also where it begins the sentence.
+    boolean named = verdict instanceof Verdict.Better || verdict instanceof Verdict.LooksBetter;
+    return name
+        + ": "
+        + (named ? words : words.substring(0, 1).toLowerCase(Locale.ROOT) + words.substring(1));
   }
 
   private static List<Piece> figures(String name, Verdict verdict) {

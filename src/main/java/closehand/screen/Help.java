@@ -52,7 +52,7 @@ final class Help {
     help.add(Block.strong("Keys"));
     help.say(
         "Space goes on to the next line and Enter takes it; these two are enough for everything."
-            + " The digits are enough too.");
+            + " The digits are enough too: 8 reads on where more stands below and no line is numbered 8.");
     help.gap();
     key(help, "1 to 8", settings.needsEnter() ? "move to an answer" : "take an answer");
     key(help, "0", "skip, or more");

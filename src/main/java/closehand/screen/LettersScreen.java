@@ -11,6 +11,9 @@ import java.util.Optional;
  * @param waiting the command whose new letter is to be typed next, if any
  */
 record LettersScreen(int page, Optional<Command> waiting) implements Screen {
+  /** Letters on one page: the digits behind them put all back and turn the page; 9 stays stop. */
+  private static final int A_PAGE = 6;
+
   @Override
   public Shown shown(ScreenModel model) {
     Shown.Builder letters = new Shown.Builder("Letters");
@@ -22,15 +25,17 @@ record LettersScreen(int page, Optional<Command> waiting) implements Screen {
     letters.add(Block.strong("Which letter do you want to change?")).gap();
     List<Command> all = List.of(Command.values());
     int digit = 0;
-    for (Command command : Pages.entries(all, page, Pages.OF_SEVEN)) {
+    for (Command command : Pages.entries(all, page, A_PAGE)) {
       letters.offer(
           ++digit,
           model.settings().letter(command) + ": " + command.meaning(),
           new Act.Turn(new LettersScreen(page, Optional.of(command))));
     }
-    Pages.turn(letters, Pages.OF_SEVEN + 1, all.size(), page, Pages.OF_SEVEN, LettersScreen::turn);
     letters.offer(
-        9, "All as they were at first", new Act.Adjust(model.settings().withUsualLetters()));
+        A_PAGE + 1,
+        "All as they were at first",
+        new Act.Adjust(model.settings().withUsualLetters()));
+    Pages.turn(letters, A_PAGE + 2, all.size(), page, A_PAGE, LettersScreen::turn);
     return letters.offer(0, "Back", new Act.Close()).build();
   }
 

@@ -21,7 +21,7 @@ record NoticeScreen(List<Consultation.Notice> notices, boolean ends) implements 
 
   @Override
   public Shown shown(ScreenModel model) {
-    boolean stops = notices.stream().anyMatch(Consultation.Notice::stops);
+    boolean stops = stops();
     Shown.Builder screen = new Shown.Builder(stops ? "STOP. Please read this" : "Take care");
     for (Consultation.Notice notice : notices) {
       Paragraphs.of(notice.lines()).forEach(screen::add);
@@ -38,6 +38,11 @@ record NoticeScreen(List<Consultation.Notice> notices, boolean ends) implements 
       }
     }
     return screen.build();
+  }
+
+  /** Whether any of these stops something. */
+  boolean stops() {
+    return notices.stream().anyMatch(Consultation.Notice::stops);
   }
 
   /** Whether a clinician may lower any of these. */

@@ -57,6 +57,9 @@ final class Pressing {
   }
 
   /** With the line with the mark in sight, and what is said above it. */
+  /** The digit that goes on where more stands below and no line has it. */
+  private static final int READ_ON = 8;
+
   static ScreenModel revealed(ScreenModel model) {
     return model.at(layout(model).revealed(model.top().spot()));
   }
@@ -106,7 +109,7 @@ final class Pressing {
     if (figures && !figure) {
       return letter(model, key.text());
     }
-    if (!figures && draft.isEmpty() && key.digit() >= 0 && !spells(model.top().screen())) {
+    if (!figures && draft.isEmpty() && chooses(model, key.digit())) {
       return digit(model, key.digit());
     }
     Draft next = draft.plus(key.text());
@@ -119,6 +122,18 @@ final class Pressing {
     }
     boolean full = figures && next.isFull() && written.top().screen() instanceof QuestionScreen;
     return full ? checking(written) : Acting.only(written);
+  }
+
+  /**
+   * Whether a digit means a line, or skip or stop, where words are typed: any other figure begins
+   * the words.
+   */
+  private static boolean chooses(ScreenModel model, int digit) {
+    return digit >= 0
+        && !spells(model.top().screen())
+        && (digit == Answers.SKIP
+            || digit == Answers.STOP
+            || model.shown().offers().stream().anyMatch(o -> o.digit() == digit));
   }
 
   private static ScreenModel.Step secretly(ScreenModel written, String characters) {
@@ -152,13 +167,21 @@ final class Pressing {
 
   private static ScreenModel.Step digit(ScreenModel model, int digit) {
     List<Offer> offers = model.shown().offers();
+    Layout layout = layout(model);
+    Spot below = layout.pageDown(model.top().spot());
     for (int i = 0; i < offers.size(); i++) {
       if (offers.get(i).digit() == digit) {
         Spot spot = new Spot(i, model.top().spot().top());
+        if (layout.isUnread(spot) && model.top().screen() instanceof NoticeScreen n && n.stops()) {
+          return Acting.only(model.at(below).saying(Said.that("Please read on first.")));
+        }
         return model.settings().needsEnter()
             ? Acting.only(model.at(layout(model).revealed(spot)))
             : Acting.on(leaves(model, digit) ? model : model.at(spot), offers.get(i).act());
       }
+    }
+    if (digit == READ_ON && !below.equals(model.top().spot())) {
+      return Acting.only(model.at(below));
     }
     return digit == Answers.STOP && model.talk().isPresent()
         ? Acting.on(model, new Act.Do(Command.STOP))

@@ -130,6 +130,9 @@ class PractiseCommandTest {
     assertFalse(kept.get(0).tries().isEmpty());
     assertTrue(world.output().contains("One change that practice speaks for:"), world.output());
     assertFalse(kept.get(0).taken().isEmpty(), world.output());
+    World twice =
+        World.typed("", "practise", name, "--home", cases().toString(), "--log", log.toString());
+    assertEquals(ExitCode.BAD_DATA, twice.code(), "also where the plan was changed after it");
     String after =
         World.run("", "plan", name, "--home", cases().toString(), "--json", "--game", "0").output();
     kept.get(0)
@@ -167,6 +170,11 @@ class PractiseCommandTest {
         cases().toString(),
         "--log",
         log.toString());
+    assertEquals(1, practised().size());
+    World twice =
+        World.typed("", "practise", name, "--home", cases().toString(), "--log", log.toString());
+    assertEquals(ExitCode.BAD_DATA, twice.code());
+    assertTrue(twice.error().contains("They are not counted again."), twice.error());
     assertEquals(1, practised().size());
     String after =
         World.run("", "plan", name, "--home", cases().toString(), "--json", "--game", "0").output();

@@ -163,7 +163,7 @@ class TrialCommandTest {
     World one = World.run("", "compare", TriedCase.NAME, "--home", folder.toString());
     assertEquals(ExitCode.UNFINISHED, one.code());
     for (int i = 0; i < 5; i++) {
-      String mouse = i == 0 ? "side-button mouse\n5\n1\n2\n" : "1\n";
+      String mouse = i == 0 ? "Side-button mouse\n5\n1\n2\n" : "1\n";
       String pad = i == 0 ? "pad\n2\n2\n3\n" : "2\n";
       String scene = i == 0 ? "moon race\nfirst lap\nsteer\nbrake\nboost\n-\n" : "-\n-\n-\n";
       String[] turn = i % 2 == 0 ? new String[] {mouse, pad} : new String[] {pad, mouse};
@@ -186,15 +186,17 @@ class TrialCommandTest {
     World text = World.run("", "compare", TriedCase.NAME, "--home", folder.toString());
     assertEquals(ExitCode.DONE, text.code(), text.error());
     String said = flowing(text);
-    assertTrue(said.contains("side-button mouse is better, also after allowing for wobble."), said);
-    assertTrue(said.contains("Start with side-button mouse: more worked with it."), said);
+    assertTrue(
+        said.contains("What worked: Side-button mouse is better, also after allowing for wobble."),
+        said);
+    assertTrue(said.contains("Start with Side-button mouse: more worked with it."), said);
     assertTrue(said.contains("nobody else's"), said);
     assertFalse(said.contains("not tried in turn"), said);
     World page = World.run("", "summary", TriedCase.NAME, "--home", folder.toString());
     assertTrue(
         flowing(page)
             .contains(
-                "Side by side, side-button mouse and pad: Start with side-button mouse: more worked with it."),
+                "Side by side, Side-button mouse and pad: Start with Side-button mouse: more worked with it."),
         page.output());
     World json = World.run("", "compare", TriedCase.NAME, "--json", "--home", folder.toString());
     assertTrue(json.output().contains("\"verdict\" : \"better\""), json.output());
@@ -202,7 +204,44 @@ class TrialCommandTest {
         World.run(
             "", "compare", TriedCase.NAME, "--between", "pad", "x", "--home", folder.toString());
     assertEquals(ExitCode.USAGE, wrong.code());
-    assertTrue(wrong.error().contains("Tried: side-button mouse; pad."), wrong.error());
+    assertTrue(wrong.error().contains("Tried: Side-button mouse; pad."), wrong.error());
+  }
+
+  @Test
+  void whateverBeginsWithStopOrPainStopsAndIsAskedAboutBeforeItBecomesAName() throws IOException {
+    String[][] lines = {
+      {"Stop: pain", "-", "pain"},
+      {"STOP", "5", "chest"},
+      {"S", "-", "wish"},
+      {"s", "3", "numb"},
+      {"pain in my thumb", "-", "pain"},
+      {"P", "-", "pain"}
+    };
+    for (String[] line : lines) {
+      aCaseIsThere();
+      String sign = line[1].equals("-") ? "" : line[1];
+      World world =
+          World.typed(
+              "y\n1\n" + line[0] + "\n" + sign + "\n1\npain in a pinch: none\n",
+              "trial",
+              TriedCase.NAME,
+              "--home",
+              folder.toString());
+      assertTrue(flowing(world).contains("What came?"), world.output());
+      assertTrue(flowing(world).contains("Stop here. That is the right thing"), world.output());
+      assertTrue(file().contains("\"stopped\" : \"" + line[2] + "\""), line[0] + file());
+      assertTrue(file().contains("pain in a pinch: none"), "after a stop it is a note");
+    }
+  }
+
+  @Test
+  void aSlipGoesOnWithTheSameQuestion() throws IOException {
+    World world =
+        World.typed(
+            "y\n1\nstop\n11\npad\nq\n", "trial", TriedCase.NAME, "--home", folder.toString());
+    assertTrue(flowing(world).contains("Nothing was taken from that line."), world.output());
+    assertFalse(file().contains("\"stopped\""), file());
+    assertTrue(file().contains("\"pad\""), file());
   }
 
   private void answers(String from, String to) throws IOException {

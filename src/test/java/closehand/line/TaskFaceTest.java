@@ -269,4 +269,18 @@ class TaskFaceTest {
     run("T1.R.I", keyboard);
     assertTrue(keyboard.said.contains("That does not fit here. y for yes, n for no."));
   }
+
+  @Test
+  void aStopOfWhichNothingIsSaidIsAStopAllTheSame() {
+    String[][] lines = {
+      {"s", "signal"}, {"Stop: pain", "pain"}, {"STOP", "signal"}, {"pain", "pain"}
+    };
+    for (String[] line : lines) {
+      Message.EndTask ended = run("T1.R.I", new Keyboard(List.of("", line[0], "", "")));
+      assertEquals(Measured.Ending.STOPPED, ended.measured().ending(), line[0]);
+      assertEquals(line[1], ended.measured().stop());
+    }
+    Message.EndTask cutOff = run("T1.R.I", new Keyboard(List.of("", "s")));
+    assertEquals("signal", cutOff.measured().stop(), "nobody typed on");
+  }
 }

@@ -83,7 +83,7 @@ final class Scenes {
         new Scene("who-answers", "0 CON-03", "w"),
         new Scene("how-known", "0 CON-03", "w2"),
         new Scene("note", "0 CON-03", "n"),
-        new Scene("lower", "stopped", "3"),
+        new Scene("lower", "stopped", "8888888888883"),
         new Scene("notice-stop", "stopped", ""),
         new Scene("notice-ends", "no consent", ""),
         new Scene("notice-care", "care", ""),
@@ -100,7 +100,7 @@ final class Scenes {
         new Scene("letters", "0 CON-03", "t4"),
         new Scene("letter-waited-for", "0 CON-03", "t41"),
         new Scene("leave", "0 CON-03", "q"),
-        new Scene("delete", "no consent", "4"),
+        new Scene("delete", "no consent", "8888888888884"),
         new Scene("finished", "finished", ""));
   }
 
@@ -128,7 +128,7 @@ final class Scenes {
     return next;
   }
 
-  private static ScreenModel from(String from, ScreenSize size, Glyphs glyphs) {
+  static ScreenModel from(String from, ScreenSize size, Glyphs glyphs) {
     ScreenModel start =
         ScreenModel.start(
             size, glyphs, Settings.USUAL, List.of("amber-otter", "calm-fern", "paper-boat"));

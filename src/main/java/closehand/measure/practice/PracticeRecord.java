@@ -41,6 +41,27 @@ public record PracticeRecord(
     return at.length() >= 10 ? at.substring(0, 10) : at;
   }
 
+  /**
+   * Whether these tries come of the same presses as this run's: the same prompts in the same order,
+   * answered after the same times. A plan that was changed in between judges some of them
+   * differently, so only times that both have are set side by side.
+   */
+  public boolean hasPressesOf(List<Try> others) {
+    boolean same = tries.size() == others.size();
+    boolean times = false;
+    for (int i = 0; same && i < others.size(); i++) {
+      Try mine = tries.get(i);
+      Try other = others.get(i);
+      boolean both = mine.millis().isPresent() && other.millis().isPresent();
+      times |= both;
+      same =
+          mine.round() == other.round()
+              && mine.action().equals(other.action())
+              && (!both || mine.millis().equals(other.millis()));
+    }
+    return same && (times || tries.equals(others));
+  }
+
   /** The same with changes that were taken after it. */
   public PracticeRecord taking(Map<String, String> changes) {
     Map<String, String> all = new LinkedHashMap<>(taken);

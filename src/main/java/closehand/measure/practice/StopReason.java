@@ -1,5 +1,6 @@
 package closehand.measure.practice;
 
+import java.util.List;
 import java.util.Optional;
 
 /** Why a run was stopped. The first ten are the rules by which any measured task stops at once. */
@@ -16,6 +17,10 @@ public enum StopReason {
   ALONE("The call dropped, or my helper left"),
   TIME("Twelve minutes of timed work are enough for one day"),
   CLOSED("The terminal was closed");
+
+  /** The ten signs by which anything that is tried stops at once, in their usual order. */
+  public static final List<StopReason> SIGNS =
+      List.of(WISH, PAIN, NUMB, FAINT, CHEST, SPASM, SKIN, SEAT, DISTRESS, ALONE);
 
   private final String words;
 

@@ -42,7 +42,13 @@ public sealed interface TaskMessage {
   record Pain() implements TaskMessage {}
 
   /** Stop, for this reason: the id of a stop of the bank. */
-  record Stop(String id) implements TaskMessage {}
+  record Stop(String id) implements TaskMessage {
+    /** The player says or signals stop. */
+    public static final String SIGNAL = "signal";
+
+    /** Pain. */
+    public static final String PAIN = "pain";
+  }
 
   /** Leave the task as it stands, without a result. */
   record Leave() implements TaskMessage {}

@@ -16,7 +16,7 @@ final class TaskUpdate {
   private static final long LATE_NANOS = 2 * TaskRun.SECOND;
 
   /** The stops that the program itself can find. */
-  static final String PAIN = "pain";
+  static final String PAIN = TaskMessage.Stop.PAIN;
 
   static final String DISTRESS = "distress";
   static final String SPASM = "spasm";

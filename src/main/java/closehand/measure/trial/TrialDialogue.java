@@ -35,7 +35,8 @@ public record TrialDialogue(
   /** A new trial, or one that is gone on with. */
   public static TrialDialogue on(Trial trial, List<Trial> earlier) {
     TrialDialogue begun = new TrialDialogue(trial, earlier, Set.of(), List.of(), Optional.empty());
-    return trial.stopped().isEmpty() && begun.painStops() ? begun.stopped(StopSign.PAIN) : begun;
+    boolean wish = trial.stopped().map(s -> !s.isOfBody()).orElse(true);
+    return wish && begun.painStops() ? begun.ending(trial, StopSign.PAIN) : begun;
   }
 
   /** The next open step; nothing when all was asked. */
@@ -113,9 +114,24 @@ public record TrialDialogue(
     if (fresh && painStops()) {
       return ending(trial, StopSign.PAIN);
     }
+    if (!fresh && before.map(b -> !b.painStops()).orElse(false) && painStops()) {
+      return painAfterStop();
+    }
     return step().isEmpty()
         ? new TrialDialogue(trial.ended(trial.stopped(), true), earlier, passed, said, before)
         : this;
+  }
+
+  /**
+   * Pain after the rest makes a mere wish to stop a stop for pain; other signs stay what they are.
+   */
+  private TrialDialogue painAfterStop() {
+    StopSign sign = trial.stopped().orElse(StopSign.PAIN);
+    if (!sign.isOfBody()) {
+      return ending(trial, StopSign.PAIN);
+    }
+    TrialDialogue same = ending(trial, sign);
+    return sign.isUrgent() ? same : same.saying(StopWords.of(StopSign.PAIN));
   }
 
   private boolean painStops() {

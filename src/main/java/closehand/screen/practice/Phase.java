@@ -16,6 +16,13 @@ sealed interface Phase {
   /** The check is paused. */
   record CheckPaused(ButtonCheck check) implements Phase {}
 
+  /**
+   * Asked why the check is to be stopped.
+   *
+   * @param body whether the list of signs of the body is shown
+   */
+  record CheckStopping(ButtonCheck check, boolean body) implements Phase {}
+
   /** The check is over. */
   record Checked(ButtonCheck check) implements Phase {}
 

@@ -4,6 +4,7 @@ import closehand.measure.practice.ButtonCheck;
 import closehand.measure.practice.Happening;
 import closehand.measure.practice.PracticeRun;
 import closehand.measure.practice.Signal;
+import closehand.measure.practice.StopReason;
 import closehand.screen.frame.Key;
 import java.util.Map;
 import java.util.Optional;
@@ -87,6 +88,8 @@ final class PracticeModel {
     } else if (phase instanceof Phase.Stopping stopping) {
       after(
           stopping.signals(), stopping.run().after(new Happening.Disturbed(Happening.What.CLOSED)));
+    } else if (phase instanceof Phase.CheckStopping) {
+      stoppedInCheck(StopReason.WISH);
     }
     return new Phase.Left();
   }
@@ -102,6 +105,9 @@ final class PracticeModel {
     Choice.Doing doing = choice.doing();
     if (phase instanceof Phase.CheckPaused paused) {
       return checkPaused(paused.check(), doing);
+    }
+    if (phase instanceof Phase.CheckStopping stopping) {
+      return checkStopping(stopping.check(), doing);
     }
     if (phase instanceof Phase.Running running) {
       return inMenu(running.signals(), running.run(), choice, millis);
@@ -129,8 +135,23 @@ final class PracticeModel {
       case ONE_BACK -> new Phase.Checking(check.again());
       case GO_ON_CHECKING -> checked(check);
       case END_CHECK -> new Phase.Checked(check);
+      case ASK_STOP -> new Phase.CheckStopping(check, false);
       default -> new Phase.Left();
     };
+  }
+
+  private Phase checkStopping(ButtonCheck check, Choice.Doing doing) {
+    if (doing.stops()) {
+      return stoppedInCheck(doing.reason());
+    }
+    return doing == Choice.Doing.GO_ON
+        ? checked(check)
+        : new Phase.CheckStopping(check, doing == Choice.Doing.ASK_BODY);
+  }
+
+  /** The stop is kept; a check that was broken off is no ground for another day. */
+  private Phase stoppedInCheck(StopReason reason) {
+    return after(Map.of(), desk.run(Map.of()).after(new Happening.Stopped(reason)));
   }
 
   private Phase inMenu(Map<String, Signal> signals, PracticeRun run, Choice choice, long millis) {
@@ -168,6 +189,11 @@ final class PracticeModel {
     }
     if (phase instanceof Phase.CheckPaused paused) {
       return checked(paused.check());
+    }
+    if (phase instanceof Phase.CheckStopping stopping) {
+      return stopping.body()
+          ? new Phase.CheckStopping(stopping.check(), false)
+          : new Phase.CheckPaused(stopping.check());
     }
     return phase instanceof Phase.First || phase instanceof Phase.Checked
         ? new Phase.Left()

@@ -26,6 +26,9 @@ final class PracticePages {
     if (phase instanceof Phase.CheckPaused paused) {
       return checkPaused(paused.check());
     }
+    if (phase instanceof Phase.CheckStopping stopping) {
+      return stop(stopping.body());
+    }
     if (phase instanceof Phase.Checked checked) {
       return checked(checked.check());
     }
@@ -74,7 +77,7 @@ final class PracticePages {
     }
     page.offer(3, "Go on", Doing.GO_ON_CHECKING);
     page.offer(4, "End the check with what has come so far", Doing.END_CHECK);
-    return page.offer(9, "Stop: pain, or enough for now", Doing.LEAVE).menu();
+    return page.offer(9, "Stop: pain, or enough for now", Doing.ASK_STOP).menu();
   }
 
   private static Page checked(ButtonCheck check) {

@@ -219,4 +219,29 @@ class TrialDialogueTest {
     assertFalse(five.answered("").said().isEmpty(), "pain is not left out");
     assertFalse(five.answered("11").said().isEmpty());
   }
+
+  @Test
+  void painAfterTheRestMakesAWishToStopAStopForPain() {
+    for (String pain : List.of("3", "7")) {
+      TrialDialogue stopped = ready(List.of()).stopped(StopSign.WISH).answered(pain);
+      assertEquals(Optional.of(StopSign.PAIN), stopped.trial().stopped(), "1 to " + pain);
+      assertTrue(stopped.said().toString().contains("still there after 2 hours"));
+      Trial done = stopped.answered("").trial();
+      assertTrue(done.done());
+      assertTrue(Gate.closed(List.of(done), CaseRecord.NONE, TODAY).isPresent());
+    }
+    TrialDialogue little = ready(List.of()).stopped(StopSign.WISH).answered("2");
+    assertEquals(Optional.of(StopSign.WISH), little.trial().stopped());
+    TrialDialogue early = dialogue(List.of(), "1").stopped(StopSign.WISH).answered("7");
+    assertEquals(Optional.of(StopSign.PAIN), early.trial().stopped(), "nothing said before");
+  }
+
+  @Test
+  void painAfterTheRestLeavesAnotherSignAsItIsAndAddsItsAdvice() {
+    TrialDialogue upset = ready(List.of()).stopped(StopSign.DISTRESS).answered("8");
+    assertEquals(Optional.of(StopSign.DISTRESS), upset.trial().stopped());
+    assertEquals(StopWords.of(StopSign.PAIN), upset.said());
+    TrialDialogue chest = ready(List.of()).stopped(StopSign.CHEST).answered("8");
+    assertEquals(StopWords.of(StopSign.CHEST), chest.said(), "what is urgent stays first");
+  }
 }

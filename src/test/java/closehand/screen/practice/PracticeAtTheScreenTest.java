@@ -221,4 +221,30 @@ class PracticeAtTheScreenTest {
     screen.press(key).expectWords(said).expectNoLine("One change that practice speaks for:");
     screen.press("0").expectOver(true);
   }
+
+  @ParameterizedTest
+  @CsvSource({"2,PAIN", "33,CHEST", "4,WISH"})
+  void aStopInTheButtonCheckIsAskedAboutSaidAndKept(String keys, StopReason reason) {
+    screen.press("1", "b", "Backspace", "9").expectLine("What is it?");
+    assertTrue(desk.finished.isEmpty());
+    keys.codePoints().forEach(k -> screen.press(Character.toString(k)));
+    assertEquals(Optional.of(reason), desk.finished.get(0).stop());
+    screen.expectWords("STOPPED. " + reason.words()).expectWords("Practice is not repeated today.");
+  }
+
+  @Test
+  void aRestInTheButtonCheckGoesOnWhereItWas() {
+    screen.press("1", "b", "Backspace", "9", "1").expectLine("cell 2, with your");
+    screen.press("Backspace", "9", "3", "Backspace").expectLine("What is it?");
+    screen.press("Backspace").expectWords("Button check: paused");
+    assertTrue(desk.finished.isEmpty());
+  }
+
+  @Test
+  void aTerminalThatClosesOnTheQuestionWhyKeepsTheStop() {
+    screen.press("1", "b", "Backspace", "9");
+    face.press(new closehand.screen.frame.Key.Closed());
+    assertEquals(Optional.of(StopReason.WISH), desk.finished.get(0).stop());
+    assertTrue(face.over());
+  }
 }
