@@ -301,4 +301,27 @@ class TrialCommandTest {
         World.run("", "practise", TriedCase.NAME, "--home", folder.toString(), "--prompts");
     assertTrue(flowing(practice).contains("A measured task was stopped today"), practice.output());
   }
+
+  @Test
+  void onlyAReviewThatWasAnsweredOpensTrialsAgain() throws IOException {
+    trial("y\n1\ns 2\n2\n-\n");
+    Path path = Cases.at(folder).store().path(TriedCase.NAME);
+    Files.writeString(path, file().replace("\"day\" : \"2026-11-25\"", "\"day\" : \"2026-11-20\""));
+    String home = folder.toString();
+    World.run("q\n", "interview", TriedCase.NAME, "--review", "--home", home);
+    assertTrue(file().contains("reviewBegun"), file());
+    World early = trial("y\n1\n");
+    assertTrue(flowing(early).contains("The last trial was stopped"), early.output());
+    World review =
+        World.run(
+            "1\n1\n1\n1\ny\ny\n3\n1\n1\n1\n1\n1\n1\n1\n1\n1\n1\n1\n1\n1\n1\n1\n2\n",
+            "interview",
+            TriedCase.NAME,
+            "--review",
+            "--home",
+            home);
+    World open = trial("y\n1\n");
+    assertFalse(
+        flowing(open).contains("The last trial was stopped"), open.output() + review.output());
+  }
 }
