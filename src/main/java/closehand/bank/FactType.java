@@ -70,4 +70,15 @@ public sealed interface FactType {
     }
     return Optional.empty();
   }
+
+  /** Whether both take the same answers; the words of options and where they stand may differ. */
+  default boolean takesTheSame(FactType other) {
+    List<Option> ours = choices();
+    List<Option> theirs = other.choices();
+    boolean same = getClass().equals(other.getClass()) && ours.size() == theirs.size();
+    for (int i = 0; same && i < ours.size(); i++) {
+      same = ours.get(i).isTheSame(theirs.get(i));
+    }
+    return same && (!ours.isEmpty() || equals(other));
+  }
 }

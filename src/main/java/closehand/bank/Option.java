@@ -18,4 +18,13 @@ public record Option(
     String display,
     OptionalDouble ordinal,
     boolean exclusive,
-    Where where) {}
+    Where where) {
+
+  /** Whether it is the same answer; its words and where it stands may differ. */
+  boolean isTheSame(Option other) {
+    return system.equals(other.system)
+        && code.equals(other.code)
+        && ordinal.equals(other.ordinal)
+        && exclusive == other.exclusive;
+  }
+}

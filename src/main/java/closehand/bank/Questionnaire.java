@@ -110,6 +110,22 @@ public final class Questionnaire {
     return Optional.ofNullable(index().questionsByFact().get(fact));
   }
 
+  /**
+   * Whether every answer means the same in both: the same facts in the same order, each with the
+   * same kind of answer. Wording may differ.
+   */
+  public boolean takesTheSameAnswers(Questionnaire other) {
+    List<Field> ours = List.copyOf(fieldsByFact().values());
+    List<Field> theirs = List.copyOf(other.fieldsByFact().values());
+    boolean same = ours.size() == theirs.size();
+    for (int i = 0; same && i < ours.size(); i++) {
+      same =
+          ours.get(i).fact().equals(theirs.get(i).fact())
+              && ours.get(i).type().takesTheSame(theirs.get(i).type());
+    }
+    return same;
+  }
+
   private Index index() {
     Index made = index;
     if (made == null) {

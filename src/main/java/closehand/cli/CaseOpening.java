@@ -56,7 +56,7 @@ final class CaseOpening {
     StoredCase kept = kept(interview);
     console.say(
         "This case is called " + kept.name() + ". No name or birth date is needed anywhere.");
-    new SealOffer(console, surroundings.secrets()).make(kept, cases.folder());
+    new SealOffer(console, surroundings).make(kept, cases.folder());
     return new Outcome.Ready(kept, interview);
   }
 
@@ -220,7 +220,7 @@ final class CaseOpening {
     }
     Outcome.Ready ready = take(found, reviewWanted || wish == Recovery.Wish.REVIEW);
     if (wish == Recovery.Wish.SEAL) {
-      new SealOffer(console, surroundings.secrets()).later(ready.kept());
+      new SealOffer(console, surroundings).later(ready.kept());
     }
     return ready;
   }

@@ -49,10 +49,7 @@ final class Explaining {
    * nothing has this name.
    */
   String text(Answers answers, String name, boolean unfolded) {
-    List<Warning> ending =
-        pages.advise(answers).stops().stream()
-            .filter(s -> s.cautionClass() == CautionClass.STOP_ALL)
-            .toList();
+    List<Warning> ending = ending(pages.advise(answers));
     if (!ending.isEmpty()) {
       return StopNotice.of(ending, glyphs);
     }
@@ -72,7 +69,40 @@ final class Explaining {
         glyphs);
   }
 
+  private static List<Warning> ending(Advice advice) {
+    return advice.stops().stream()
+        .filter(s -> s.cautionClass() == CautionClass.STOP_ALL)
+        .toList();
+  }
+
+  /** Says that no control comes first, and why; the notice of a stop that ends the session. */
+  String nothingLeads(Answers answers) {
+    Advice advice = pages.advise(answers);
+    List<Warning> ending = ending(advice);
+    return ending.isEmpty()
+        ? String.join("\n", Wrap.lines("", "", Clean.of(nothingLeads(advice), glyphs))) + "\n"
+        : StopNotice.of(ending, glyphs);
+  }
+
+  private static String nothingLeads(Advice advice) {
+    String why =
+        advice.withheld()
+            ? "No control comes first: suggestions wait for a health check."
+            : "No control comes first yet"
+                + (advice.with(Standing.Status.UNDECIDED).isEmpty()
+                    ? ": by these answers none is suggested."
+                    : ": none is suggested so far, and open questions could bring some in.");
+    return why
+        + " Name a control, an input, a body part or a caution, and its rules are explained as they"
+        + " stand.";
+  }
+
   /** The same as JSON. */
+  String nothingLeadsJson(Answers answers) {
+    return WhyWriter.nothingLeads(pages.advise(answers));
+  }
+
+  /** An explanation as JSON. */
   String json(Answers answers, Subject subject) {
     Explanation why = Explanation.of(pages.rules(), answers, subject);
     return subject instanceof Subject.OfApproach

@@ -1,9 +1,10 @@
 package closehand.cli;
 
 import closehand.bank.Bank;
+import closehand.bank.Caution;
 import closehand.bank.Problem;
 import closehand.bank.Where;
-import closehand.casefile.CaseName;
+import closehand.casefile.Seal;
 import closehand.interview.Answers;
 import closehand.json.AnyAnswers;
 import closehand.json.JsonReader;
@@ -16,11 +17,11 @@ import closehand.rules.proof.Standpoint;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** Judges many cases by two banks and tells what moves. Keeps a handful of cases at a time. */
 final class ReplayCommand {
@@ -53,19 +54,20 @@ final class ReplayCommand {
     if (old.isEmpty() || now.isEmpty()) {
       return ExitCode.BAD_DATA;
     }
-    RuleBook before = RuleBook.of(old.get());
-    RuleBook after = RuleBook.of(now.get());
-    List<Path> files = files(cases);
+    Banks banks = Banks.of(old.get(), now.get());
+    ReplayCases gathered = ReplayCases.of(cases, store.store());
+    Commands.report(gathered.leftOut(), surroundings);
+    gathered.leftOut().forEach(p -> skipped.add(p.where().file()));
+    List<ReplayCases.One> files = gathered.files();
     if (json) {
       try (MoveWriter writer = new MoveWriter(surroundings.output())) {
-        each(files, before, after, writer::write);
+        each(files, banks, writer::write);
         writer.end(compared, moved, skipped);
       }
     } else {
       each(
           files,
-          before,
-          after,
+          banks,
           (name, move) -> surroundings.output().print(MoveText.of(name, move, glyphs)));
       surroundings.output().print(MoveText.summary(compared, moved, skipped.size(), counts));
     }
@@ -81,26 +83,6 @@ final class ReplayCommand {
     return loaded.bank();
   }
 
-  /** Files as they are, saved cases by name, and every JSON file of a folder. */
-  private List<Path> files(List<String> cases) throws IOException {
-    List<Path> files = new ArrayList<>();
-    for (String one : cases) {
-      Path path = Path.of(one);
-      if (Files.isDirectory(path)) {
-        try (Stream<Path> inside = Files.walk(path)) {
-          inside
-              .filter(f -> f.toString().endsWith(".json") && Files.isRegularFile(f))
-              .sorted()
-              .forEach(files::add);
-        }
-      } else {
-        boolean named = CaseName.isLawful(one) && !Files.exists(path);
-        files.add(named ? store.store().path(one) : path);
-      }
-    }
-    return files;
-  }
-
   /** What is done with a case that moved. */
   @FunctionalInterface
   private interface Told {
@@ -111,11 +93,10 @@ final class ReplayCommand {
   private record Came(Path file, Optional<Move> move, List<Problem> problems) {}
 
   /** A handful of cases at a time on all processors, told in order; no more are kept. */
-  private void each(List<Path> files, RuleBook before, RuleBook after, Told told)
-      throws IOException {
+  private void each(List<ReplayCases.One> files, Banks banks, Told told) throws IOException {
     for (int from = 0; from < files.size(); from += AT_ONCE) {
-      List<Path> some = files.subList(from, Math.min(files.size(), from + AT_ONCE));
-      List<Came> came = some.parallelStream().map(f -> came(f, before, after)).toList();
+      List<ReplayCases.One> some = files.subList(from, Math.min(files.size(), from + AT_ONCE));
+      List<Came> came = some.parallelStream().map(banks::came).toList();
       for (Came one : came) {
         count(one, told);
       }
@@ -142,34 +123,63 @@ final class ReplayCommand {
     }
   }
 
-  private static Came came(Path file, RuleBook before, RuleBook after) {
-    List<Problem> problems = new ArrayList<>();
-    Optional<AnyAnswers> read = read(file, problems);
-    Optional<Answers> old = read.flatMap(r -> r.matching(before.bank(), problems));
-    // What the new bank no longer asks is left out; that is part of what is compared.
-    Optional<Answers> now = read.flatMap(r -> r.matching(after.bank(), new ArrayList<>()));
-    if (old.isEmpty() || now.isEmpty() || Problem.anyError(problems)) {
-      return new Came(file, Optional.empty(), problems);
+  /**
+   * Two banks to judge by.
+   *
+   * @param same whether both take the same answers, so that answers are matched once for both
+   */
+  private record Banks(RuleBook before, RuleBook after, boolean same) {
+    static Banks of(Bank old, Bank now) {
+      return new Banks(
+          RuleBook.of(old),
+          RuleBook.of(now),
+          old.questionnaire().takesTheSameAnswers(now.questionnaire())
+              && codes(old).equals(codes(now)));
     }
-    Move move = new Move(Standpoint.of(before, old.get()), Standpoint.of(after, now.get()));
-    return new Came(file, Optional.of(move), List.of());
+
+    private static List<String> codes(Bank bank) {
+      return bank.cautions().stream().map(Caution::code).sorted().toList();
+    }
+
+    Came came(ReplayCases.One one) {
+      List<Problem> problems = new ArrayList<>();
+      Optional<AnyAnswers> read = read(one, problems);
+      Optional<Answers> old = read.flatMap(r -> r.matching(before.bank(), problems));
+      // What the new bank no longer asks is left out; that is part of what is compared.
+      Optional<Answers> now =
+          same ? old : read.flatMap(r -> r.matching(after.bank(), new ArrayList<>()));
+      if (old.isEmpty() || now.isEmpty() || Problem.anyError(problems)) {
+        return new Came(one.file(), Optional.empty(), problems);
+      }
+      Move move = new Move(Standpoint.of(before, old.get()), Standpoint.of(after, now.get()));
+      return new Came(one.file(), Optional.of(move), List.of());
+    }
   }
 
-  private static Optional<AnyAnswers> read(Path file, List<Problem> problems) {
-    if (Files.exists(file) && !Files.isRegularFile(file)) {
-      // Reading a pipe could wait for ever.
-      problems.add(
-          Problem.error(Where.file(file.toString()), "not-a-file", "This is not a file.", ""));
-      return Optional.empty();
+  private static Optional<AnyAnswers> read(ReplayCases.One one, List<Problem> problems) {
+    String name = one.file().toString();
+    if (Files.exists(one.file(), LinkOption.NOFOLLOW_LINKS) && !one.isPlain()) {
+      // Reading a pipe could wait for ever, and a link can lead anywhere.
+      return refused(name, "not-a-file", "This is not a file.", "", problems);
     }
-    try (InputStream in = Files.newInputStream(file)) {
+    try (InputStream in = Files.newInputStream(one.file(), one.options())) {
       byte[] bytes = in.readNBytes(JsonReader.MAXIMUM_BYTES + 1);
-      return AnyAnswers.read(file.toString(), bytes, problems);
+      return Seal.isSealed(bytes)
+          ? refused(
+              name,
+              "sealed",
+              "This case is sealed, so it is left out.",
+              "closehand unlock makes a copy that opens.",
+              problems)
+          : AnyAnswers.read(name, bytes, problems);
     } catch (IOException e) {
-      problems.add(
-          Problem.error(
-              Where.file(file.toString()), "unreadable", "This file cannot be read.", ""));
-      return Optional.empty();
+      return refused(name, "unreadable", "This file cannot be read.", "", problems);
     }
+  }
+
+  private static Optional<AnyAnswers> refused(
+      String file, String code, String what, String mend, List<Problem> problems) {
+    problems.add(Problem.error(Where.file(file), code, what, mend));
+    return Optional.empty();
   }
 }

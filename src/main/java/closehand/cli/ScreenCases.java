@@ -198,7 +198,7 @@ final class ScreenCases implements CaseBook, AutoCloseable {
     CaseOpening opening = new CaseOpening(here, cases, bank(), listener);
     try {
       CaseOpening.Outcome.Ready ready = opening.take(handedOver(), /* review= */ false);
-      new SealOffer(listener, here.secrets()).later(ready.kept());
+      new SealOffer(listener, here).later(ready.kept());
       return opened(ready, listener);
     } catch (IOException e) {
       return new Opened(Optional.empty(), List.of(UNREADABLE));
@@ -332,6 +332,18 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   public List<String> writePages(Interview interview) {
     return open.map(c -> leaving(c, new Listener()).write(interview))
         .orElse(List.of("Nothing is written of the example."));
+  }
+
+  @Override
+  public List<String> print(List<String> lines) {
+    Optional<Printer> printer = Printer.in(surroundings.environment());
+    if (printer.isEmpty()) {
+      return List.of("No printer can be reached from here. Please write the words down.");
+    }
+    return List.of(
+        printer.get().print(String.join("\n\n", lines) + "\n")
+            ? "Sent to the printer, which may keep a copy for a while. Look that the paper is there."
+            : "It could not be printed. Please write the words down.");
   }
 
   /** What ends a sitting with this case. */

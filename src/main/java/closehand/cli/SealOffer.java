@@ -14,11 +14,14 @@ import java.util.Optional;
 final class SealOffer {
   private final Console console;
   private final Secrets secrets;
+  private final Optional<Printer> printer;
   private boolean refused;
 
-  SealOffer(Console console, Secrets secrets) {
+  SealOffer(Console console, Surroundings surroundings) {
     this.console = console;
-    this.secrets = secrets;
+    this.secrets = surroundings.secrets();
+    this.printer =
+        surroundings.typed() ? Printer.in(surroundings.environment()) : Optional.empty();
   }
 
   /** Asks, seals or notes the refusal, and says how the case is kept. */
@@ -28,7 +31,7 @@ final class SealOffer {
       inTheClear(where, "");
       return;
     }
-    Optional<char[]> passphrase = passphrase();
+    Optional<char[]> passphrase = passphrase(kept.name());
     if (passphrase.isPresent()) {
       kept.seal(SealKey.make(passphrase.get()));
       Arrays.fill(passphrase.get(), ' ');
@@ -54,7 +57,7 @@ final class SealOffer {
 
   /** Seals a case that was kept in the clear until now, if somebody wants it after all. */
   void later(StoredCase kept) {
-    Optional<char[]> passphrase = passphrase();
+    Optional<char[]> passphrase = passphrase(kept.name());
     if (passphrase.isEmpty()) {
       console.say("It stays as it is, not sealed.");
       return;
@@ -71,7 +74,7 @@ final class SealOffer {
     }
   }
 
-  private Optional<char[]> passphrase() {
+  private Optional<char[]> passphrase(String name) {
     console.say(
         "These will be health facts. Shall the case be sealed, so that it opens with a passphrase only?");
     while (true) {
@@ -85,7 +88,7 @@ final class SealOffer {
       }
       String typed = line.get();
       if (typed.isEmpty() || typed.equals("1")) {
-        return Optional.of(drawn());
+        return Optional.of(drawn(name));
       }
       if (typed.equals("2")) {
         Optional<char[]> own = own();
@@ -99,7 +102,7 @@ final class SealOffer {
     }
   }
 
-  private char[] drawn() {
+  private char[] drawn(String name) {
     String words = Passphrase.draw(new SecureRandom());
     console.say("The passphrase of this case:");
     console.gap();
@@ -107,9 +110,26 @@ final class SealOffer {
     console.gap();
     console.say(
         "Write it down now, and keep it apart from this machine. It is shown this once and kept nowhere."
-            + " Lost words mean a lost case. Press Enter when they are written down.");
-    console.ask("> ");
+            + " Lost words mean a lost case. Press Enter when they are written down."
+            + (printer.isPresent()
+                ? " Or type p to print them; a printer may keep a copy for a while."
+                : ""));
+    while (console.ask("> ").filter(l -> l.strip().equalsIgnoreCase("p")).isPresent()) {
+      console.say(
+          printer.filter(p -> p.print(paper(name, words))).isPresent()
+              ? "Sent to the printer. Look that the paper is there, then press Enter."
+              : "They could not be printed. Please write them down, then press Enter.");
+    }
     return words.toCharArray();
+  }
+
+  private static String paper(String name, String words) {
+    return "The passphrase of the case "
+        + name
+        + ":\n\n    "
+        + words
+        + "\n\nWhoever has this paper and the file can read the case."
+        + " Keep the two apart.\nWithout these words nobody can open it.\n";
   }
 
   /** Two times the same, long enough; nothing if it is given up. */

@@ -188,17 +188,33 @@ final class StoredCase implements Kept, Closeable {
     soon.finish();
     Cases there = Cases.at(folder);
     String name = there.store().names().contains(name()) ? there.store().freshName(0) : name();
-    Holder me = new Holder(System.getProperty("user.name", ""), ProcessHandle.current().pid(), "");
-    CaseLock.Taking taking = there.store().lock(name, me);
-    there.store().save(document.named(name), bank.questionnaire(), key);
-    if (lock instanceof CaseLock.Taking.Taken taken) {
-      taken.lock().close();
+    CaseLock.Taking taking = there.store().lock(name, holder());
+    if (taking instanceof CaseLock.Taking.Held) {
+      throw new ChangedElsewhere();
     }
+    try {
+      there.store().save(document.named(name), bank.questionnaire(), key);
+    } catch (IOException e) {
+      release(taking);
+      throw e;
+    }
+    release(lock);
     cases = there;
     lock = taking;
     document = document.named(name);
     lastSaved = stamp();
     savedEvents = document.record().history().size();
+  }
+
+  private Holder holder() {
+    return new Holder(
+        System.getProperty("user.name", ""), ProcessHandle.current().pid(), Moment.now(clock));
+  }
+
+  private static void release(CaseLock.Taking taking) throws IOException {
+    if (taking instanceof CaseLock.Taking.Taken taken) {
+      taken.lock().close();
+    }
   }
 
   /** What happened is noted at its time, even if it can only be saved later. */
@@ -262,8 +278,6 @@ final class StoredCase implements Kept, Closeable {
   public void close() throws IOException {
     soon.finish();
     key.ifPresent(SealKey::forget);
-    if (lock instanceof CaseLock.Taking.Taken taken) {
-      taken.lock().close();
-    }
+    release(lock);
   }
 }

@@ -18,9 +18,7 @@ final class WhyCommand {
   }
 
   /**
-   * Explains what goes by this name, or the control that leads.
-   *
-   * @return 65 where nothing leads and nothing was named
+   * Explains what goes by this name, or the control that leads; where none does, says so.
    */
   int run(Optional<String> name, boolean unfolded, boolean json) throws IOException {
     CaseLoading loading = new CaseLoading(surroundings, bank.folder(), source);
@@ -33,8 +31,8 @@ final class WhyCommand {
     Explaining explaining = new Explaining(pages, bank.glyphs(surroundings));
     Optional<String> wanted = name.isPresent() ? name : explaining.leading(answers);
     if (wanted.isEmpty()) {
-      surroundings.error().println("No control comes first yet. Name what to explain.");
-      return ExitCode.BAD_DATA;
+      return print(
+          json ? explaining.nothingLeadsJson(answers) : explaining.nothingLeads(answers));
     }
     Optional<Subject> subject = Subject.of(pages.bank(), wanted.get());
     if (subject.isEmpty()) {
@@ -45,6 +43,10 @@ final class WhyCommand {
         json
             ? explaining.json(answers, subject.get())
             : explaining.text(answers, wanted.get(), unfolded);
+    return print(text);
+  }
+
+  private int print(String text) {
     surroundings.output().print(text);
     surroundings.output().flush();
     return ExitCode.DONE;

@@ -58,6 +58,7 @@ final class Course {
     // A clinician lowered a stop on the answers as they were; on other answers it must stand again.
     Answers before = changesWarning ? now.answers().withNothingLowered() : now.answers();
     now = now.with(before.with(place.fact(), new Answers.Recorded(answer, kept)));
+    now = now.halfTyping(place.fact(), "");
     Sitting sitting = now.sitting().giving(place.fact());
     if (answer.equals(new Answer.Absent(Answer.Reason.LATER))) {
       sitting = sitting.passing(place.fact());

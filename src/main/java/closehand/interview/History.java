@@ -1,12 +1,17 @@
 package closehand.interview;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Works out what happened between two states of one interview. */
 public final class History {
+  private static final Set<Event.What> ANSWERS =
+      Set.of(Event.What.ANSWERED, Event.What.CHANGED, Event.What.CONFIRMED);
+
   private final Interview before;
   private final Interview after;
   private final Stamp stamp;
@@ -101,17 +106,17 @@ public final class History {
             });
   }
 
-  /** What was suggested before no longer holds, once a review says so. */
+  /** What was suggested before no longer holds, once answers given since say so. */
   private void expiry() {
-    boolean asked =
-        events.stream()
-            .map(Event::subject)
-            .anyMatch(s -> s.equals(WellKnown.REVIEW_AFTER) || s.equals(WellKnown.REVIEW_CHANGED));
-    if (asked) {
-      Review.expiry(after.answers())
-          .ifPresent(
-              why -> add(Event.What.PLAN_EXPIRED, "", Optional.empty(), Optional.empty(), why));
+    Set<String> answered = new LinkedHashSet<>();
+    for (Event event : events) {
+      if (ANSWERS.contains(event.what())) {
+        answered.add(event.subject());
+      }
     }
+    Review.expiry(before, after, answered)
+        .ifPresent(
+            why -> add(Event.What.PLAN_EXPIRED, "", Optional.empty(), Optional.empty(), why));
   }
 
   private void lowered() {

@@ -4,7 +4,10 @@ import closehand.bank.Field;
 import closehand.bank.Questionnaire;
 import closehand.bank.TaskKind;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -17,6 +20,7 @@ import java.util.Set;
  * @param asker who asks
  * @param held kinds of task that the rules put on hold
  * @param at the fact of the current field; nothing when nothing more is to be asked
+ * @param halfTyped what was typed into fields and not given as their answer, by fact
  * @param sitting what is forgotten when the case is opened again
  * @param refusal why the last message changed nothing, in a plain sentence
  * @param passedOver fields passed over with the last message, and with a hold that followed it,
@@ -29,11 +33,13 @@ public record Interview(
     Provenance.By asker,
     Set<TaskKind> held,
     Optional<String> at,
+    Map<String, String> halfTyped,
     Sitting sitting,
     Optional<String> refusal,
     List<StillOpen> passedOver) {
   public Interview {
     held = Set.copyOf(held);
+    halfTyped = Collections.unmodifiableMap(new LinkedHashMap<>(halfTyped));
     passedOver = List.copyOf(passedOver);
   }
 
@@ -96,6 +102,7 @@ public record Interview(
             asker,
             Set.of(),
             Optional.empty(),
+            Map.of(),
             Sitting.NEW,
             Optional.empty(),
             List.of());
@@ -240,16 +247,31 @@ public record Interview(
     return copy(answers, at, sitting, refusal, over);
   }
 
+  /** With this typed into a field and not given as its answer; nothing typed takes it away. */
+  Interview halfTyping(String fact, String text) {
+    Map<String, String> next = new LinkedHashMap<>(halfTyped);
+    next.remove(fact);
+    if (!text.isBlank()) {
+      next.put(fact, text);
+    }
+    return halfTyping(next);
+  }
+
+  Interview halfTyping(Map<String, String> next) {
+    return new Interview(
+        outline, answers, route, asker, held, at, next, sitting, refusal, passedOver);
+  }
+
   Interview holding(Set<TaskKind> kinds) {
-    return new Interview(outline, answers, route, asker, kinds, at, sitting, refusal, passedOver);
+    return new Interview(outline, answers, route, asker, kinds, at, halfTyped, sitting, refusal, passedOver);
   }
 
   Interview taking(Route next) {
-    return new Interview(outline, answers, next, asker, held, at, sitting, refusal, passedOver);
+    return new Interview(outline, answers, next, asker, held, at, halfTyped, sitting, refusal, passedOver);
   }
 
   Interview askedBy(Provenance.By next) {
-    return new Interview(outline, answers, route, next, held, at, sitting, refusal, passedOver);
+    return new Interview(outline, answers, route, next, held, at, halfTyped, sitting, refusal, passedOver);
   }
 
   private Interview copy(
@@ -259,6 +281,15 @@ public record Interview(
       Optional<String> nextRefusal,
       List<StillOpen> nextOver) {
     return new Interview(
-        outline, nextAnswers, route, asker, held, nextAt, nextSitting, nextRefusal, nextOver);
+        outline,
+        nextAnswers,
+        route,
+        asker,
+        held,
+        nextAt,
+        halfTyped,
+        nextSitting,
+        nextRefusal,
+        nextOver);
   }
 }

@@ -21,6 +21,12 @@ public sealed interface Message {
    */
   record Note(String text) implements Message {}
 
+  /**
+   * A field was left with something typed that was not given as its answer; it is kept until the
+   * field is answered. Nothing typed, or only spaces, keeps nothing.
+   */
+  record HalfTyped(String fact, String text) implements Message {}
+
   /** To the field shown before. */
   record Back() implements Message {}
 

@@ -24,6 +24,7 @@ import java.util.Optional;
  *     talk is in a room or on a call; for a player who asks alone, how to do it alone, or nothing
  * @param again whether and why it is asked again
  * @param earlier the answer it has already, if any
+ * @param halfTyped what was typed here before and not given as the answer, if anything
  * @param lineOfFields this field and those after it that one typed line can fill
  */
 public record Prompt(
@@ -37,6 +38,7 @@ public record Prompt(
     List<String> howToSee,
     Again again,
     Optional<Answers.Recorded> earlier,
+    Optional<String> halfTyped,
     List<Field> lineOfFields) {
   public Prompt {
     howToSee = List.copyOf(howToSee);
@@ -76,6 +78,7 @@ public record Prompt(
         interview.asker() == Provenance.By.PLAYER ? alone(question) : howToSee(question, mode),
         again(interview.sitting().checks(), place.fact()),
         Optional.ofNullable(interview.answers().byFact().get(place.fact())),
+        Optional.ofNullable(interview.halfTyped().get(place.fact())),
         line(fields, place, walk));
   }
 

@@ -1,8 +1,11 @@
 package closehand.interview;
 
+import closehand.bank.FactType;
+import closehand.bank.Option;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
@@ -34,27 +37,78 @@ public final class Review {
   }
 
   /**
-   * Why what was suggested before no longer holds, as these answers say; nothing if it may still
-   * hold. The triggers are common practice, no source.
+   * Why what was suggested before no longer holds, as the answers given since say; nothing if it
+   * may still hold. The triggers are common practice, no source: something that lasted more than a
+   * day, anything named as changed, a warning sign that was clear before, another age group.
+   *
+   * @param before before these answers
+   * @param answered the facts answered since
    */
-  public static Optional<String> expiry(Answers answers) {
-    boolean lasting =
-        answers
-            .value(WellKnown.REVIEW_AFTER)
+  static Optional<String> expiry(Interview before, Interview after, Set<String> answered) {
+    if (answered.contains(WellKnown.REVIEW_AFTER)
+        && value(after, WellKnown.REVIEW_AFTER)
             .filter(new Value.Code(WellKnown.LASTING)::equals)
-            .isPresent();
-    if (lasting) {
+            .isPresent()) {
       return Optional.of("something hurt or stayed for more than a day");
     }
-    boolean changed =
-        answers
-            .value(WellKnown.REVIEW_CHANGED)
-            .filter(v -> v instanceof Value.Codes c && saysSomething(c.codes()))
-            .isPresent();
-    return changed ? Optional.of("something has changed since") : Optional.empty();
+    if (answered.contains(WellKnown.REVIEW_CHANGED)) {
+      Optional<String> changed = changed(after);
+      if (changed.isPresent()) {
+        return changed;
+      }
+    }
+    if (answered.stream().anyMatch(fact -> isNewSign(before, after, fact))) {
+      return Optional.of("a warning sign is new");
+    }
+    Optional<Value> age = value(before, WellKnown.AGE_BAND);
+    return answered.contains(WellKnown.AGE_BAND)
+            && age.isPresent()
+            && !age.equals(value(after, WellKnown.AGE_BAND))
+        ? Optional.of("the player is in another age group now")
+        : Optional.empty();
   }
 
-  private static boolean saysSomething(List<String> codes) {
-    return !codes.isEmpty() && !codes.contains(WellKnown.NOTHING_CHANGED);
+  private static Optional<Value> value(Interview interview, String fact) {
+    return interview.answers().value(fact);
+  }
+
+  /** What is named as changed, in the words of its question. */
+  private static Optional<String> changed(Interview after) {
+    if (!(value(after, WellKnown.REVIEW_CHANGED).orElse(null) instanceof Value.Codes codes)
+        || codes.codes().isEmpty()
+        || codes.codes().contains(WellKnown.NOTHING_CHANGED)) {
+      return Optional.empty();
+    }
+    Optional<FactType> type =
+        after.outline().place(WellKnown.REVIEW_CHANGED).map(p -> p.field().type());
+    List<String> words = new ArrayList<>();
+    for (String code : codes.codes()) {
+      String display = type.flatMap(t -> t.option(code)).map(Option::display).orElse(code);
+      String word = display.contains(",") ? display.substring(0, display.indexOf(',')) : display;
+      words.add(word.toLowerCase(Locale.ROOT));
+    }
+    return Optional.of("something has changed since (" + String.join(", ", words) + ")");
+  }
+
+  /** Whether a warning sign was clear before and is not now. */
+  private static boolean isNewSign(Interview before, Interview after, String fact) {
+    boolean gate =
+        after
+            .outline()
+            .place(fact)
+            .filter(p -> p.question().safetyWeight() == Course.GATE)
+            .filter(p -> !(p.field().type() instanceof FactType.YesNo))
+            .isPresent();
+    return gate
+        && before.answers().answer(fact).filter(Review::isClear).isPresent()
+        && after.answers().answer(fact).filter(a -> !isClear(a)).isPresent();
+  }
+
+  private static boolean isClear(Answer answer) {
+    return WellKnown.isAllClear(answer)
+        || answer
+            .given()
+            .filter(new Value.Codes(List.of(WellKnown.NOTHING_CHANGED))::equals)
+            .isPresent();
   }
 }

@@ -1,6 +1,9 @@
 package closehand.interview;
 
 import closehand.bank.Questionnaire;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -12,6 +15,7 @@ import java.util.Optional;
  * @param route the short or the whole interview
  * @param at the field to open it at again, if any
  * @param answers everything answered, also what does not apply at the moment
+ * @param halfTyped what was typed into fields and not given as their answer, by fact
  * @param started when it began, as an ISO date and time with zone
  * @param saved when it was last saved, as an ISO date and time with zone
  */
@@ -22,8 +26,13 @@ public record SavedCase(
     Interview.Route route,
     Optional<String> at,
     Answers answers,
+    Map<String, String> halfTyped,
     String started,
     String saved) {
+  /** Copies what was half typed. */
+  public SavedCase {
+    halfTyped = Collections.unmodifiableMap(new LinkedHashMap<>(halfTyped));
+  }
 
   /**
    * Which bank a case was made with.
@@ -49,17 +58,18 @@ public record SavedCase(
         interview.route(),
         interview.bookmark(),
         interview.answers(),
+        interview.halfTyped(),
         started,
         saved);
   }
 
   /** The same case under another name. */
   public SavedCase named(String other) {
-    return new SavedCase(other, bank, asker, route, at, answers, started, saved);
+    return new SavedCase(other, bank, asker, route, at, answers, halfTyped, started, saved);
   }
 
   /** The interview, opened where it stood; send {@link Message.Resume} before going on with it. */
   public Interview open(Questionnaire questionnaire) {
-    return Interview.reopen(questionnaire, answers, route, asker, at);
+    return Interview.reopen(questionnaire, answers, route, asker, at).halfTyping(halfTyped);
   }
 }

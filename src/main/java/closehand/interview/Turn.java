@@ -8,6 +8,9 @@ import java.util.Optional;
 
 /** One message taken in: from the interview before to the interview after. */
 final class Turn {
+  /** As much as is kept of what was half typed, in characters. */
+  private static final int LONGEST_HALF_TYPED = 1000;
+
   private static final String NOTHING_TO_ANSWER = "There is no question to answer at the moment.";
 
   private final Interview before;
@@ -77,6 +80,8 @@ final class Turn {
       course.become(now.taking(take.route()));
     } else if (message instanceof Message.Conduct conduct) {
       course.become(now.askedBy(conduct.asker()));
+    } else if (message instanceof Message.HalfTyped half) {
+      return halfTyped(half.fact(), half.text());
     } else if (message instanceof Message.Resume) {
       course.resume();
     } else if (message instanceof Message.Review) {
@@ -84,6 +89,17 @@ final class Turn {
     } else {
       throw new IllegalArgumentException("Unknown message: " + message.getClass().getSimpleName());
     }
+    return Optional.empty();
+  }
+
+  private Optional<String> halfTyped(String fact, String typed) {
+    if (before.outline().place(fact).isEmpty()) {
+      return unknown(fact);
+    }
+    String text = PlainText.of(typed);
+    int end = Math.min(text.length(), LONGEST_HALF_TYPED);
+    boolean split = end > 0 && end < text.length() && Character.isHighSurrogate(text.charAt(end - 1));
+    course.become(course.now().halfTyping(fact, text.substring(0, split ? end - 1 : end)));
     return Optional.empty();
   }
 

@@ -23,6 +23,9 @@ public final class WellKnown {
   /** The answer to {@link #SESSION_MODE} for a video call. */
   public static final String VIDEO = "video";
 
+  /** The age group; another one ends what was suggested before. */
+  public static final String AGE_BAND = "age.band";
+
   /** Pain at this moment, 0 to 10. */
   public static final String PAIN_NOW = "pain.now";
 

@@ -9,19 +9,22 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Answers from a file of either form: a saved case or flat answers. Read once, matched with as many
  * banks as wanted.
  */
 public final class AnyAnswers {
-  private final String file;
-  private final byte[] bytes;
+  /** What a saved case holds besides its answers; not looked at. */
+  private static final Set<String> BESIDES =
+      Set.of("consents", "history", "suggested", "measured", "plans", "trials");
+
+  private final JsonValue document;
   private final Optional<Map<String, FlatValue>> flat;
 
-  private AnyAnswers(String file, byte[] bytes, Optional<Map<String, FlatValue>> flat) {
-    this.file = file;
-    this.bytes = bytes;
+  private AnyAnswers(JsonValue document, Optional<Map<String, FlatValue>> flat) {
+    this.document = document;
     this.flat = flat;
   }
 
@@ -35,27 +38,36 @@ public final class AnyAnswers {
   public static Optional<AnyAnswers> read(String file, byte[] bytes, List<Problem> problems) {
     List<Problem> found = new ArrayList<>();
     Optional<AnyAnswers> answers =
-        JsonReader.read(file, bytes, found).flatMap(d -> of(file, bytes, d, found));
+        JsonReader.read(file, bytes, AnyAnswers::isBesides, found).flatMap(d -> of(d, found));
     problems.addAll(found);
     return answers;
+  }
+
+  private static boolean isBesides(List<JsonValue.Member> before, String name) {
+    return BESIDES.contains(name)
+        && !before.isEmpty()
+        && before.get(0).name().equals("format")
+        && isFormat(before.get(0).value());
+  }
+
+  private static boolean isFormat(JsonValue value) {
+    return value instanceof JsonValue.Str format && format.value().equals(CaseWriter.FORMAT);
   }
 
   /** Whether a document says of itself that it is a saved case. */
   public static boolean isCase(JsonValue document) {
     return document instanceof JsonValue.Obj object
-        && object.member("format").orElse(null) instanceof JsonValue.Str format
-        && format.value().equals(CaseWriter.FORMAT);
+        && object.member("format").filter(AnyAnswers::isFormat).isPresent();
   }
 
-  private static Optional<AnyAnswers> of(
-      String file, byte[] bytes, JsonValue document, List<Problem> found) {
+  private static Optional<AnyAnswers> of(JsonValue document, List<Problem> found) {
     if (isCase(document)) {
-      return Optional.of(new AnyAnswers(file, bytes, Optional.empty()));
+      return Optional.of(new AnyAnswers(document, Optional.empty()));
     }
     Map<String, FlatValue> values = FlatReader.read(document, found);
     return Problem.anyError(found)
         ? Optional.empty()
-        : Optional.of(new AnyAnswers(file, bytes, Optional.of(values)));
+        : Optional.of(new AnyAnswers(document, Optional.of(values)));
   }
 
   /**
@@ -69,7 +81,6 @@ public final class AnyAnswers {
       problems.addAll(answers.problems());
       return Optional.of(answers.answers());
     }
-    return CaseReader.read(file, bytes, bank.questionnaire(), problems)
-        .map(r -> r.document().saved().answers());
+    return CaseReader.answers(document, bank.questionnaire(), problems);
   }
 }

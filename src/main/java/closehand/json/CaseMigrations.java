@@ -15,7 +15,8 @@ import java.util.function.UnaryOperator;
 final class CaseMigrations {
   /** The step at index n leads from schema n + 1 to n + 2. */
   private static final List<UnaryOperator<JsonValue.Obj>> STEPS =
-      List.of(CaseMigrations::withRecord, CaseMigrations::withMeasured);
+      List.of(
+          CaseMigrations::withRecord, CaseMigrations::withMeasured, CaseMigrations::withHalfTyped);
 
   private CaseMigrations() {}
 
@@ -44,6 +45,12 @@ final class CaseMigrations {
   private static JsonValue.Obj withMeasured(JsonValue.Obj two) {
     JsonValue.Obj three = with(two, "schema", new JsonValue.Num(3, "3", two.where()));
     return with(three, "measured", new JsonValue.Arr(List.of(), two.where()));
+  }
+
+  /** 3 to 4: what was typed and not given has a place of its own. None was kept before. */
+  private static JsonValue.Obj withHalfTyped(JsonValue.Obj three) {
+    JsonValue.Obj four = with(three, "schema", new JsonValue.Num(4, "4", three.where()));
+    return with(four, "halfTyped", new JsonValue.Obj(List.of(), three.where()));
   }
 
   /** The same object with this member, in its old place or at the end. */

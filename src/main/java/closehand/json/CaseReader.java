@@ -36,6 +36,7 @@ public final class CaseReader {
           "setAside",
           "noneOfThem",
           "lowered",
+          "halfTyped",
           "keepUntil",
           "reviewOn",
           "consents",
@@ -84,7 +85,30 @@ public final class CaseReader {
     return Problem.anyError(found) ? Optional.empty() : result;
   }
 
+  /**
+   * The answers of a case alone; whatever else stands in the document is not looked at.
+   *
+   * @param problems receives whatever is wrong with them
+   * @return nothing when the document is no case, or one of a newer version
+   */
+  static Optional<Answers> answers(
+      JsonValue document, Questionnaire questionnaire, List<Problem> problems) {
+    List<Problem> found = new ArrayList<>();
+    CaseReader reader = new CaseReader(questionnaire, found);
+    Optional<Answers> answers =
+        reader
+            .migrated(document)
+            .map(now -> reader.answers(new ObjectReading(now, reader.problems)));
+    problems.addAll(found);
+    return Problem.anyError(found) ? Optional.empty() : answers;
+  }
+
   private Optional<Result> document(JsonValue document) {
+    return migrated(document).flatMap(this::present);
+  }
+
+  /** The document in the present schema; nothing with a problem where it is no case. */
+  private Optional<JsonValue.Obj> migrated(JsonValue document) {
     Optional<ObjectReading> in = ObjectReading.of(document, problems);
     if (in.isEmpty()) {
       return Optional.empty();
@@ -106,7 +130,7 @@ public final class CaseReader {
     if (Problem.anyError(problems)) {
       return Optional.empty();
     }
-    return present(CaseMigrations.migrated((JsonValue.Obj) document, schema));
+    return Optional.of(CaseMigrations.migrated((JsonValue.Obj) document, schema));
   }
 
   /** Reads a document of the present schema. */
@@ -127,11 +151,38 @@ public final class CaseReader {
     return Optional.of(
         new Result(
             new CaseDocument(
-                new SavedCase(name, bank, asker.get(), route.get(), at, answers, started, saved),
+                new SavedCase(
+                    name,
+                    bank,
+                    asker.get(),
+                    route.get(),
+                    at,
+                    answers,
+                    halfTyped(in),
+                    started,
+                    saved),
                 new RecordReader(problems).read(in),
                 room(in, "plans"),
                 room(in, "trials")),
             dropped));
+  }
+
+  private Map<String, String> halfTyped(ObjectReading in) {
+    Map<String, String> texts = new LinkedHashMap<>();
+    in.required("halfTyped")
+        .flatMap(v -> ObjectReading.of(v, problems))
+        .ifPresent(
+            half ->
+                half.names()
+                    .forEach(
+                        fact -> {
+                          if (questionnaire.fieldsByFact().containsKey(fact)) {
+                            half.optionalText(fact).ifPresent(text -> texts.put(fact, text));
+                          } else {
+                            dropped.add(fact);
+                          }
+                        }));
+    return texts;
   }
 
   private List<JsonValue.Obj> room(ObjectReading in, String name) {
@@ -146,7 +197,7 @@ public final class CaseReader {
     return objects;
   }
 
-  private Optional<Result> refuse(Where where, String code, String what, String mend) {
+  private <T> Optional<T> refuse(Where where, String code, String what, String mend) {
     problems.add(Problem.error(where, code, what, mend));
     return Optional.empty();
   }

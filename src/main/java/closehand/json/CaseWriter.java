@@ -24,7 +24,7 @@ import java.util.Map;
  */
 public final class CaseWriter {
   static final String FORMAT = "closehand-case";
-  static final int SCHEMA = 3;
+  static final int SCHEMA = 4;
 
   private final JsonGenerator out;
 
@@ -61,9 +61,18 @@ public final class CaseWriter {
     beside("setAside", enablement.setAside().byFact());
     beside("noneOfThem", noneOfThem(questionnaire, enablement.effective()));
     lowered(saved.answers().lowered());
+    halfTyped(saved.halfTyped());
     new RecordWriter(out).write(document.record());
     room("plans", document.plans());
     room("trials", document.trials());
+    out.writeEndObject();
+  }
+
+  private void halfTyped(Map<String, String> texts) throws IOException {
+    out.writeObjectFieldStart("halfTyped");
+    for (Map.Entry<String, String> entry : texts.entrySet()) {
+      out.writeStringField(entry.getKey(), PlainText.of(entry.getValue()));
+    }
     out.writeEndObject();
   }
 

@@ -55,15 +55,33 @@ public final class JsonReader {
           .build();
 
   private final String file;
+  private final PassedOver passedOver;
   private final String text;
   private final JsonParser parser;
   private final List<Problem> problems;
 
-  private JsonReader(String file, String text, JsonParser parser, List<Problem> problems) {
+  private JsonReader(
+      String file,
+      PassedOver passedOver,
+      String text,
+      JsonParser parser,
+      List<Problem> problems) {
     this.file = file;
+    this.passedOver = passedOver;
     this.text = text;
     this.parser = parser;
     this.problems = problems;
+  }
+
+  /** Tells which members of the whole document nobody wants to look at. */
+  @FunctionalInterface
+  interface PassedOver {
+    /**
+     * Whether a member is passed over: it must be sound JSON, and stands there as null.
+     *
+     * @param before the members before it
+     */
+    boolean passes(List<JsonValue.Member> before, String name);
   }
 
   /** Something is too large to go on reading; its problem has been noted. */
@@ -80,6 +98,12 @@ public final class JsonReader {
    * @return the document, or empty if it could not be read to its end
    */
   public static Optional<JsonValue> read(String file, byte[] bytes, List<Problem> problems) {
+    return read(file, bytes, (before, name) -> false, problems);
+  }
+
+  /** The same, passing over some members of the whole document. */
+  static Optional<JsonValue> read(
+      String file, byte[] bytes, PassedOver passedOver, List<Problem> problems) {
     if (bytes.length > MAXIMUM_BYTES) {
       problems.add(
           Problem.error(
@@ -104,12 +128,14 @@ public final class JsonReader {
               Where.file(file), "not-utf8", "The file is not UTF-8 text.", "Save it as UTF-8."));
       return Optional.empty();
     }
-    return readText(file, text.startsWith("\uFEFF") ? text.substring(1) : text, problems);
+    String whole = text.startsWith("\uFEFF") ? text.substring(1) : text;
+    return readText(file, passedOver, whole, problems);
   }
 
-  private static Optional<JsonValue> readText(String file, String text, List<Problem> problems) {
+  private static Optional<JsonValue> readText(
+      String file, PassedOver passedOver, String text, List<Problem> problems) {
     try (JsonParser parser = FACTORY.createParser(text)) {
-      JsonReader reader = new JsonReader(file, text, parser, problems);
+      JsonReader reader = new JsonReader(file, passedOver, text, parser, problems);
       try {
         return reader.document();
       } catch (JsonProcessingException e) {
@@ -176,7 +202,10 @@ public final class JsonReader {
       Where nameWhere = here(inner);
       String name = clean(rawName, nameWhere);
       parser.nextToken();
-      JsonValue value = value(inner);
+      JsonValue value =
+          path.equals(Path.ROOT) && passedOver.passes(members, name)
+              ? skipped(inner)
+              : value(inner);
       Where first = seen.putIfAbsent(name, nameWhere);
       if (first == null) {
         members.add(new JsonValue.Member(name, nameWhere, value));
@@ -190,6 +219,12 @@ public final class JsonReader {
       }
     }
     return new JsonValue.Obj(members, where);
+  }
+
+  private JsonValue skipped(Path path) throws IOException {
+    Where where = here(path);
+    parser.skipChildren();
+    return new JsonValue.Null(where);
   }
 
   private JsonValue array(Path path, Where where) throws IOException {

@@ -43,6 +43,11 @@ final class ObjectReading {
     return object.member(name).map(JsonValue::where).orElse(object.where());
   }
 
+  /** The names of all members, in order. */
+  List<String> names() {
+    return object.members().stream().map(JsonValue.Member::name).toList();
+  }
+
   List<Problem> problems() {
     return problems;
   }

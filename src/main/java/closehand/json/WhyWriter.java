@@ -1,6 +1,7 @@
 package closehand.json;
 
 import closehand.interview.Answers;
+import closehand.rules.Advice;
 import closehand.rules.Standing;
 import closehand.rules.why.Explanation;
 import closehand.rules.why.Ground;
@@ -48,6 +49,25 @@ public final class WhyWriter {
             texts("warningSigns", settled.get().warningSigns(), out);
             out.writeEndObject();
           }
+          out.writeEndObject();
+        });
+  }
+
+  /** Where nothing leads and nothing was named: which stops and open questions are behind it. */
+  public static String nothingLeads(Advice advice) {
+    return PrettyJson.write(
+        out -> {
+          out.writeStartObject();
+          out.writeNullField("subject");
+          out.writeNullField("leader");
+          out.writeBooleanField("withheld", advice.withheld());
+          texts("stops", advice.stops().stream().map(w -> w.caution().code()).toList(), out);
+          texts(
+              "undecided",
+              advice.with(Standing.Status.UNDECIDED).stream()
+                  .map(s -> s.approach().id())
+                  .toList(),
+              out);
           out.writeEndObject();
         });
   }

@@ -74,6 +74,7 @@ final class Asides {
   }
 
   private void answers(Prompt prompt, Map<String, String> names) {
+    prompt.halfTyped().ifPresent(t -> console.say("Half typed before, and not given: " + t));
     list(names);
     FactType type = prompt.field().type();
     int number = 0;

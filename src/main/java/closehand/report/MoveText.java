@@ -55,7 +55,7 @@ public final class MoveText {
    *
    * @param cases how many cases were compared
    * @param moved how many moved in anything
-   * @param skipped how many could not be read
+   * @param skipped how many were not read
    * @param counts how many moved in each respect, in the order of {@link Move.In}
    */
   public static String summary(int cases, int moved, int skipped, int[] counts) {
@@ -72,7 +72,7 @@ public final class MoveText {
           };
       table.append(row(name, counts[in.ordinal()]));
     }
-    return table.append(row("skipped, not readable", skipped)).toString();
+    return table.append(row("skipped, not read", skipped)).toString();
   }
 
   private static String row(String name, int count) {

@@ -12,9 +12,11 @@ import closehand.interview.WellKnown;
 import closehand.interview.Wording;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Works out what a page says about the time since the last review began. */
 public final class SinceReview {
@@ -38,13 +40,13 @@ public final class SinceReview {
 
   private List<String> notices(String isoDate) {
     List<String> notices = new ArrayList<>();
-    lastExpiry()
-        .ifPresent(
-            e ->
-                notices.add(
-                    "An earlier page no longer holds, because "
-                        + e.why()
-                        + ". This page replaces it."));
+    Set<String> expired = expired();
+    if (!expired.isEmpty()) {
+      notices.add(
+          "An earlier page no longer holds, because "
+              + Phrases.and(List.copyOf(expired))
+              + ". This page replaces it.");
+    }
     record
         .reviewOn()
         .filter(day -> day.compareTo(isoDate) < 0)
@@ -57,16 +59,17 @@ public final class SinceReview {
     return notices;
   }
 
-  private Optional<Event> lastExpiry() {
-    Optional<Event> expiry = Optional.empty();
+  /** Why earlier pages no longer hold, since the last review began. */
+  private Set<String> expired() {
+    Set<String> why = new LinkedHashSet<>();
     for (Event event : record.history()) {
       if (event.what() == Event.What.REVIEW_BEGUN) {
-        expiry = Optional.empty();
+        why.clear();
       } else if (event.what() == Event.What.PLAN_EXPIRED) {
-        expiry = Optional.of(event);
+        why.add(event.why());
       }
     }
-    return expiry;
+    return why;
   }
 
   private record Difference(Optional<Answer> from, Optional<Answer> to) {}

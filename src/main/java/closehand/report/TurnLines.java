@@ -26,6 +26,8 @@ import java.util.Optional;
 final class TurnLines {
   private static final int GATE = 3;
   private static final int MOST = 5;
+  private static final String TRIED =
+      "of two answers together the likeliest " + Turns.MOST_PAIRS + " pairs were tried, not all";
 
   private final Bank bank;
   private final Answers answers;
@@ -61,6 +63,9 @@ final class TurnLines {
       } else {
         pieces.add(Paragraph.of("No single answer, but two together:"));
         listed(pieces, pairs, approach);
+        if (!turns.everyPairTried()) {
+          pieces.add(Paragraph.of(Phrases.upper(TRIED) + "."));
+        }
       }
     }
     if (!leads) {
@@ -79,7 +84,7 @@ final class TurnLines {
     String what = leads ? "takes it from the first place" : "brings it to the first place";
     return turns.everyPairTried()
         ? "No other single answer, and no other two answers, " + what + "."
-        : "No other single answer " + what + "; of two answers together the likeliest were tried.";
+        : "No other single answer " + what + "; " + TRIED + ".";
   }
 
   private boolean isWarning(Variation variation) {

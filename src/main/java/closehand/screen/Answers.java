@@ -18,6 +18,7 @@ final class Answers {
   private static final int EIGHT = 8;
   private static final int PICKS_IN_ONE = 7;
   private static final int PICKS_ON_PAGE = 6;
+  private static final int MOST_SHOWN = 40;
 
   private Answers() {}
 
@@ -124,6 +125,8 @@ final class Answers {
     if (question.mayKeep()) {
       screen.offer(Offer.plain("Keep the answer and go on", new Act.Send(new Message.Onward())));
     }
+    goOnWith(question, draft)
+        .ifPresent(typed -> screen.offer(Offer.plain(goOnWith(typed), new Act.Turn(typed))));
     screen.offer(
         Offer.plain("Choose the figures from a list", new Act.Show(BoardScreen.figures(draft))));
     foot(screen, false);
@@ -153,7 +156,24 @@ final class Answers {
       screen.offer(
           digits ? 2 : -1, "Keep the answer and go on", new Act.Send(new Message.Onward()));
     }
+    goOnWith(question, draft)
+        .ifPresent(
+            typed -> screen.offer(question.mayKeep() ? 3 : 2, goOnWith(typed), new Act.Turn(typed)));
     foot(screen, digits);
+  }
+
+  /** The question with what was half typed here before; nothing once something is typed anew. */
+  private static Optional<QuestionScreen> goOnWith(QuestionScreen question, Draft draft) {
+    return draft.isEmpty()
+        ? question.prompt().halfTyped().map(text -> question.line(draft.with(text)))
+        : Optional.empty();
+  }
+
+  private static String goOnWith(QuestionScreen typed) {
+    String text = typed.line().orElseThrow().text();
+    int most = text.offsetByCodePoints(0, Math.min(MOST_SHOWN, text.codePointCount(0, text.length())));
+    String more = most < text.length() ? " ..." : "";
+    return "Go on with what was half typed: " + text.substring(0, most) + more;
   }
 
   private static void foot(Shown.Builder screen, boolean digits) {

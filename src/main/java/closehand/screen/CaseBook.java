@@ -61,6 +61,9 @@ public interface CaseBook {
   /** Writes the pages of the case at hand; tells where they are, or why they are not. */
   List<String> writePages(Interview interview);
 
+  /** Prints lines that are shown only once; tells what came of it. */
+  List<String> print(List<String> lines);
+
   /** Keeps settings for the next time; tells what went wrong, if something did. */
   List<String> keep(Settings settings);
 

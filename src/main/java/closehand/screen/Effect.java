@@ -46,6 +46,19 @@ public sealed interface Effect {
   /** What was typed of a passphrase is forgotten. */
   record SecretForgotten() implements Effect {}
 
+  /** Print these lines, which may hold a passphrase. */
+  record Print(List<String> lines) implements Effect {
+    /** Copies the lines. */
+    public Print {
+      lines = List.copyOf(lines);
+    }
+
+    @Override
+    public String toString() {
+      return "Print";
+    }
+  }
+
   /**
    * Work out the control plan and show it.
    *

@@ -112,6 +112,10 @@ record QuestionScreen(
 
   @Override
   public Screen typing(Draft draft) {
+    return line(draft);
+  }
+
+  QuestionScreen line(Draft draft) {
     return new QuestionScreen(prompt, names, grid, page, picks, Optional.of(draft));
   }
 

@@ -62,8 +62,12 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
       case PLAN -> plan(model);
       case LOAD -> closing(text(new Shown.Builder(heading), lines));
       case MOMENT -> moment();
-      case FIRST -> first(new Act.Close());
-      case SEALED -> first(back());
+      case FIRST -> first().offer(0, "Go on", new Act.Close()).build();
+      case SEALED ->
+          first()
+              .offer(1, "Print this page", new Act.Run(new Effect.Print(lines)))
+              .offer(0, "Go on", back())
+              .build();
       case ENOUGH -> enough();
       case LINES -> closing(text(new Shown.Builder(heading), lines));
     };
@@ -75,10 +79,10 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     return kind == Kind.SEALED ? new Act.Show(Menu.of(Menu.Kind.WRITTEN_DOWN)) : new Act.Close();
   }
 
-  private Shown first(Act on) {
+  private Shown.Builder first() {
     Shown.Builder screen = new Shown.Builder(heading);
     lines.forEach(line -> screen.say(line).gap());
-    return screen.offer(0, "Go on", on).build();
+    return screen;
   }
 
   /** The suggestions as they stand when the screen comes up. */

@@ -225,6 +225,8 @@ public final class ScreenFace implements Showing {
       model = model.told("The question bank", book.check());
     } else if (effect instanceof Effect.WritePages write) {
       model = model.told("The page", book.writePages(write.interview()));
+    } else if (effect instanceof Effect.Print print) {
+      model = model.told("Printing", book.print(print.lines()));
     } else if (effect instanceof Effect.WorkOutPlan plan) {
       workOut(plan);
     } else if (effect instanceof Effect.KeepSettings keep) {

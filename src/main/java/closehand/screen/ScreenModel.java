@@ -66,7 +66,7 @@ public record ScreenModel(
 
   /** The next model and what is to be done outside. */
   public Step after(Key key) {
-    Step step = Pressing.take(this, key);
+    Step step = Unfinished.kept(this, Pressing.take(this, key));
     return step.model().said().refusal()
         ? new Step(Pressing.revealed(step.model()), step.effects())
         : step;

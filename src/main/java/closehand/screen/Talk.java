@@ -75,6 +75,11 @@ record Talk(
     return with(next, advisor.consult(next), longer).answering(false).held();
   }
 
+  /** With what was half typed kept; no change of its own, so nothing is there to take back. */
+  Talk leaving(Message.HalfTyped typed) {
+    return with(interview.after(typed), consultation, past);
+  }
+
   /** What takes up the task that answers the question in sight, if there is one. */
   Optional<Message> task() {
     return interview

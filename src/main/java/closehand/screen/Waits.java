@@ -15,6 +15,9 @@ final class Waits {
     if (effect instanceof Effect.SecretTaken) {
       return Optional.of("This takes a few seconds.");
     }
+    if (effect instanceof Effect.Print) {
+      return Optional.of("The printer is being asked.");
+    }
     if (effect instanceof Effect.WorkOutPlan) {
       return Optional.of("The plan is being worked out.");
     }

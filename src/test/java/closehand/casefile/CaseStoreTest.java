@@ -26,6 +26,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -69,6 +70,7 @@ class CaseStoreTest {
         Interview.Route.CORE,
         Optional.of("pain.now"),
         answers,
+        Map.of("pain.now", "1"),
         "2026-11-24T10:00:00+01:00",
         "2026-11-24T10:05:00+01:00");
   }

@@ -12,6 +12,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
@@ -92,7 +93,7 @@ class ReplayCommandTest {
             CORE.toString());
     assertEquals(ExitCode.BAD_DATA, world.code());
     assertTrue(world.output().matches("(?s).*cases compared +1\n.*"), world.output());
-    assertTrue(world.output().matches("(?s).*skipped, not readable +3\n.*"), world.output());
+    assertTrue(world.output().matches("(?s).*skipped, not read +3\n.*"), world.output());
     assertTrue(world.error().contains("broken.json"), world.error());
     assertFalse(world.error().contains("secret"), "no answer in a message: " + world.error());
   }
@@ -127,6 +128,49 @@ class ReplayCommandTest {
     String name = file.substring(0, file.length() - ".json".length());
     World world =
         World.run("", "replay", name, "--home", home.toString(), "--bank", CORE.toString());
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    assertTrue(world.output().matches("(?s).*cases compared +1\n.*"), world.output());
+  }
+
+  @Test
+  @EnabledOnOs({OS.LINUX, OS.MAC})
+  void linksInAFolderAndSealedCasesAreLeftOutAndSaid() throws IOException {
+    Path home = folder.resolve("home");
+    World.typed(
+        List.of("four words are enough", "four words are enough"),
+        "\n\n2\n1\n1\n:q\n",
+        "interview",
+        "--home",
+        home.toString());
+    Path cases = Files.createDirectory(folder.resolve("cases"));
+    Files.copy(Path.of(HERON), cases.resolve("heron.json"));
+    Files.createSymbolicLink(cases.resolve("other.json"), Path.of(HERON).toAbsolutePath());
+    Files.createSymbolicLink(cases.resolve("folder"), Path.of("examples").toAbsolutePath());
+    Files.createSymbolicLink(cases.resolve("note.txt"), Path.of("README.md").toAbsolutePath());
+    World world =
+        World.run("", "replay", cases.toString(), home.toString(), "--bank", CORE.toString());
+    assertEquals(ExitCode.BAD_DATA, world.code());
+    assertTrue(world.output().matches("(?s).*cases compared +1\n.*"), world.output());
+    assertTrue(world.output().matches("(?s).*skipped, not read +3\n.*"), world.output());
+    assertTrue(world.error().contains("other.json [link] This is a link"), world.error());
+    assertTrue(world.error().contains("folder [link] This is a link"), world.error());
+    assertTrue(world.error().contains("[sealed] This case is sealed"), world.error());
+    assertFalse(world.error().contains("note.txt"), world.error());
+    String name = Cases.at(home).store().names().get(0);
+    World named =
+        World.run("", "replay", name, "--home", home.toString(), "--bank", CORE.toString());
+    assertTrue(named.error().contains("closehand unlock"), named.error());
+    assertEquals(ExitCode.BAD_DATA, named.code());
+  }
+
+  /** Only the answers of a case are read, so a long history costs nothing and its faults are none. */
+  @Test
+  void aSavedCaseMovesAsItsAnswersDo() throws IOException {
+    Path home = folder.resolve("home");
+    World.run("1\n1\ny\ny\n", "interview", "--home", home.toString());
+    Path file = Cases.at(home).store().path(Cases.at(home).store().names().get(0));
+    Files.writeString(file, Files.readString(file).replaceFirst("\"history\" : \\[", "$0 7,"));
+    World world = World.run("", "replay", file.toString(), "--bank", changed().toString());
     assertEquals(ExitCode.DONE, world.code(), world.error());
     assertTrue(world.output().matches("(?s).*cases compared +1\n.*"), world.output());
   }

@@ -57,7 +57,7 @@ class ReviewTest {
     String flowing = page.replace('\n', ' ');
     assertTrue(
         flowing.contains(
-            "An earlier page no longer holds, because something has changed since. This page replaces it."),
+            "An earlier page no longer holds, because something has changed since (seat) and a warning sign is new. This page replaces it."),
         page + world.output());
     assertTrue(page.contains("SINCE LAST TIME"), page);
     assertTrue(flowing.contains("(before: No)"), page);
@@ -82,6 +82,21 @@ class ReviewTest {
     assertEquals(
         ExitCode.USAGE,
         World.run("", "plan", "--keep", "--answers", "examples/quiet-heron/answers.json").code());
+  }
+
+  @Test
+  void aNewWarningSignOrAnotherAgeGroupEndsWhatWasSuggestedBefore() throws IOException {
+    String sign = begun();
+    // Consent, nothing lasted, nothing changed, same room and age, then new weakness.
+    reviewed(sign, "1\n1\n1\n1\ny\ny\n3\n1\n3\n");
+    String page = World.run("", "summary", sign, "--home", folder.toString()).output();
+    assertTrue(page.replace('\n', ' ').contains("because a warning sign is new."), page);
+    Path file = Cases.at(folder).store().path(sign);
+    Files.delete(file);
+    String age = begun();
+    reviewed(age, "1\n1\n1\n1\ny\ny\n2\ny\n");
+    String other = World.run("", "summary", age, "--home", folder.toString()).output();
+    assertTrue(other.replace('\n', ' ').contains("is in another age group now."), other);
   }
 
   @Test

@@ -15,6 +15,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -113,6 +114,36 @@ class ScreenSessionTest {
     assertFalse(printed().contains("closehand"), printed());
     assertTrue(
         printed().endsWith("Your answers are kept.\nCall the emergency number now.\n"), printed());
+  }
+
+  /** Whatever closes the window: what was half typed waits at its question. */
+  @Test
+  void whatIsHalfTypedIsKeptAndCanBeGoneOnWith() throws IOException {
+    String name;
+    try (ScreenSession session = session()) {
+      type(session, "13130" + "11111318");
+      type(session, "hand u");
+      assertTrue(seen(session).contains("Words: hand u"), seen(session));
+      session.face().press(new Key.Closed());
+      assertEquals(ExitCode.DONE, session.finish());
+      name = session.book().stored().orElseThrow().name();
+    }
+    Path file = home.resolve("cases").resolve(name + ".json");
+    assertTrue(Files.readString(file).contains("\"session.stopSignal\" : \"hand u\""));
+    World line = World.typed("1\n1\n:q\n", "interview", name, "--home", file.resolveSibling(".").toString());
+    assertTrue(line.output().contains("Half typed before, and not given: hand u"), line.output());
+    try (ScreenSession session = session()) {
+      type(session, "211" + "1");
+      assertTrue(seen(session).contains("2  Go on with what was half typed: hand u"), seen(session));
+      type(session, "2");
+      assertTrue(seen(session).contains("Words: hand u"), seen(session));
+      type(session, "p\n");
+      assertTrue(seen(session).contains("Noted"), seen(session));
+      session.face().press(new Key.Closed());
+      assertEquals(ExitCode.DONE, session.finish());
+    }
+    assertTrue(Files.readString(file).contains("hand up"));
+    assertTrue(Files.readString(file).contains("\"halfTyped\" : { }"), "given by now");
   }
 
   @Test

@@ -2,17 +2,29 @@ package closehand.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import closehand.bank.Bank;
+import closehand.casefile.CaseLock;
 import closehand.casefile.CaseStore;
+import closehand.casefile.Holder;
 import closehand.casefile.LocalDisk;
+import closehand.interview.Interview;
+import closehand.interview.Provenance;
+import closehand.interview.SavedCase;
+import closehand.json.CaseDocument;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -52,6 +64,46 @@ class TroubledDiskTest {
     try (Stream<Path> files = Files.list(other)) {
       assertFalse(files.anyMatch(f -> f.toString().endsWith(".lock")));
     }
+  }
+
+  /** A case in the other folder that another window has open is not written over. */
+  @Test
+  void aHeldNameInTheOtherPlaceIsRefusedAndTheCaseStaysHere() throws IOException {
+    Path other = Files.createDirectory(folder.resolve("stick"));
+    String name = "wren-alder";
+    Bank bank = BankSource.load(Optional.empty()).bank().orElseThrow();
+    Interview interview =
+        Interview.begin(bank.questionnaire(), Interview.Route.CORE, Provenance.By.HELPER);
+    SavedCase saved =
+        SavedCase.of(
+            name,
+            SavedCase.BankStamp.of(bank.questionnaire(), bank.fingerprint()),
+            interview,
+            "2026-11-25T10:00:00Z",
+            "2026-11-25T10:00:00Z");
+    Clock clock = Clock.fixed(Instant.parse("2026-11-25T10:00:00Z"), ZoneOffset.UTC);
+    Cases here = Cases.at(folder.resolve("here"));
+    Holder me = new Holder("sam", 1, "2026-11-25T10:00:00Z");
+    try (StoredCase kept =
+            new StoredCase(
+                here,
+                bank,
+                clock,
+                here.store().lock(name, me),
+                CaseDocument.of(saved),
+                interview,
+                Optional.empty());
+        CaseLock held =
+            ((CaseLock.Taking.Taken) Cases.at(other).store().lock(name, me)).lock()) {
+      assertThrows(IOException.class, () -> kept.moveTo(other));
+      assertFalse(Files.exists(other.resolve(name + ".json")), "nothing is written there");
+      held.close();
+      kept.moveTo(other);
+      assertTrue(Files.exists(other.resolve(name + ".json")));
+      assertFalse(Files.exists(folder.resolve("here").resolve(name + ".lock")), "let go here");
+      assertTrue(Files.readString(other.resolve(name + ".lock")).contains("2026-11-25T10:00:00"));
+    }
+    assertFalse(Files.exists(other.resolve(name + ".lock")));
   }
 
   @Test

@@ -110,6 +110,24 @@ class WhyCommandTest {
   }
 
   @Test
+  void whereNothingLeadsASentenceSaysSoAndWhy() throws IOException {
+    Path none = Files.writeString(folder.resolve("none.json"), "{\"safe.chest\": \"no\"}");
+    World world = World.run("", "why", "--answers", none.toString());
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    assertTrue(flat(world).contains("No control comes first yet: none is suggested"), flat(world));
+    assertEquals("", world.error());
+    World json = World.run("", "why", "--answers", none.toString(), "--json");
+    assertEquals(ExitCode.DONE, json.code());
+    assertTrue(flat(json).contains("\"subject\" : null, \"leader\" : null"), json.output());
+    Path held =
+        Files.writeString(folder.resolve("held.json"), "{\"safe.chest\": \"recentUnchecked\"}");
+    World waiting = World.run("", "why", "--answers", held.toString());
+    assertTrue(flat(waiting).contains("suggestions wait for a health check"), flat(waiting));
+    Path now = Files.writeString(folder.resolve("now.json"), "{\"safe.chest\": \"now\"}");
+    assertTrue(World.run("", "why", "--answers", now.toString()).output().startsWith("STOP"));
+  }
+
+  @Test
   void theLineFaceExplainsByNameAndByNumber() {
     World world =
         World.run("1\ne MOUSE_PLAIN\ne\n1\ne nonsense\n", "interview", "--home", folder.toString());

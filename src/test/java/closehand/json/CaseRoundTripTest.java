@@ -19,6 +19,7 @@ import closehand.interview.Value;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -36,6 +37,7 @@ class CaseRoundTripTest {
         Interview.Route.FULL,
         Optional.of("pain.now"),
         answers,
+        Map.of("pain.now", "1"),
         "2026-11-24T10:00:00+01:00",
         "2026-11-24T10:05:00Z");
   }

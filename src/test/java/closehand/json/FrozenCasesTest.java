@@ -17,6 +17,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -128,6 +129,14 @@ class FrozenCasesTest {
         taps.circumstances());
     assertEquals("pain", record.measured().get(1).stop());
     assertEquals(List.of(), read(Files.readAllBytes(file(2))).document().record().measured());
+  }
+
+  @Test
+  void theFourthSchemaKeepsWhatWasHalfTyped() throws IOException {
+    assertEquals(
+        Map.of("goal.good.words", "to play with my"),
+        read(Files.readAllBytes(file(4))).document().saved().halfTyped());
+    assertEquals(Map.of(), read(Files.readAllBytes(file(3))).document().saved().halfTyped());
   }
 
   @Test

@@ -67,6 +67,7 @@ class BankOnScreenTest {
             List.of("In the room: " + question.inTheRoom(), "On a call: " + question.overVideo()),
             Prompt.Again.NO,
             Optional.empty(),
+            Optional.empty(),
             List.of());
     QuestionScreen screen = QuestionScreen.of(start.talk().orElseThrow(), prompt);
     return start.piled(List.of(start.fresh(screen)));

@@ -48,6 +48,11 @@ public class NoBook implements CaseBook {
   }
 
   @Override
+  public List<String> print(List<String> lines) {
+    return List.of();
+  }
+
+  @Override
   public Optional<String> unfit(char[] own) {
     return Optional.empty();
   }

@@ -3,6 +3,7 @@ package closehand.rules.proof;
 import closehand.bank.Rule;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -55,10 +56,18 @@ public record Move(Standpoint before, Standpoint after) {
 
   /** The rules that fire under one bank only, or fire under both with other consequences. */
   public List<String> byRules() {
+    Map<String, Rule.Effects> old = byKey(before.firing());
+    Map<String, Rule.Effects> now = byKey(after.firing());
     Set<String> keys = new TreeSet<>();
-    compare(before.firing(), after.firing(), keys);
-    compare(after.firing(), before.firing(), keys);
+    compare(old, now, keys);
+    compare(now, old, keys);
     return List.copyOf(keys);
+  }
+
+  private static Map<String, Rule.Effects> byKey(List<Rule> rules) {
+    Map<String, Rule.Effects> byKey = new LinkedHashMap<>();
+    rules.forEach(r -> byKey.put(r.key(), r.effects()));
+    return byKey;
   }
 
   private static void compare(

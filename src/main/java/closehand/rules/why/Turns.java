@@ -14,8 +14,8 @@ import org.jspecify.annotations.Nullable;
 
 /** What would turn the advice: single answers first, and pairs only when somebody asks. */
 public final class Turns {
-  /** How many pairs are tried; more would take longer than anybody waits. */
-  private static final int MOST_PAIRS = 5_000;
+  /** So many pairs are tried at most; more would take longer than anybody waits. */
+  public static final int MOST_PAIRS = 5_000;
 
   private final RuleBook book;
   private final Answers answers;
