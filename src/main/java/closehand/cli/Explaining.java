@@ -70,9 +70,7 @@ final class Explaining {
   }
 
   private static List<Warning> ending(Advice advice) {
-    return advice.stops().stream()
-        .filter(s -> s.cautionClass() == CautionClass.STOP_ALL)
-        .toList();
+    return advice.stops().stream().filter(s -> s.cautionClass() == CautionClass.STOP_ALL).toList();
   }
 
   /** Says that no control comes first, and why; the notice of a stop that ends the session. */

@@ -20,8 +20,7 @@ final class SealOffer {
   SealOffer(Console console, Surroundings surroundings) {
     this.console = console;
     this.secrets = surroundings.secrets();
-    this.printer =
-        surroundings.typed() ? Printer.in(surroundings.environment()) : Optional.empty();
+    this.printer = surroundings.typed() ? Printer.in(surroundings.environment()) : Optional.empty();
   }
 
   /** Asks, seals or notes the refusal, and says how the case is kept. */

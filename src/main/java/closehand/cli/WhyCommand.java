@@ -17,9 +17,7 @@ final class WhyCommand {
     this.source = source;
   }
 
-  /**
-   * Explains what goes by this name, or the control that leads; where none does, says so.
-   */
+  /** Explains what goes by this name, or the control that leads; where none does, says so. */
   int run(Optional<String> name, boolean unfolded, boolean json) throws IOException {
     CaseLoading loading = new CaseLoading(surroundings, bank.folder(), source);
     Optional<Case> found = loading.load();
@@ -31,8 +29,7 @@ final class WhyCommand {
     Explaining explaining = new Explaining(pages, bank.glyphs(surroundings));
     Optional<String> wanted = name.isPresent() ? name : explaining.leading(answers);
     if (wanted.isEmpty()) {
-      return print(
-          json ? explaining.nothingLeadsJson(answers) : explaining.nothingLeads(answers));
+      return print(json ? explaining.nothingLeadsJson(answers) : explaining.nothingLeads(answers));
     }
     Optional<Subject> subject = Subject.of(pages.bank(), wanted.get());
     if (subject.isEmpty()) {

@@ -263,15 +263,18 @@ public record Interview(
   }
 
   Interview holding(Set<TaskKind> kinds) {
-    return new Interview(outline, answers, route, asker, kinds, at, halfTyped, sitting, refusal, passedOver);
+    return new Interview(
+        outline, answers, route, asker, kinds, at, halfTyped, sitting, refusal, passedOver);
   }
 
   Interview taking(Route next) {
-    return new Interview(outline, answers, next, asker, held, at, halfTyped, sitting, refusal, passedOver);
+    return new Interview(
+        outline, answers, next, asker, held, at, halfTyped, sitting, refusal, passedOver);
   }
 
   Interview askedBy(Provenance.By next) {
-    return new Interview(outline, answers, route, next, held, at, halfTyped, sitting, refusal, passedOver);
+    return new Interview(
+        outline, answers, route, next, held, at, halfTyped, sitting, refusal, passedOver);
   }
 
   private Interview copy(

@@ -98,7 +98,8 @@ final class Turn {
     }
     String text = PlainText.of(typed);
     int end = Math.min(text.length(), LONGEST_HALF_TYPED);
-    boolean split = end > 0 && end < text.length() && Character.isHighSurrogate(text.charAt(end - 1));
+    boolean split =
+        end > 0 && end < text.length() && Character.isHighSurrogate(text.charAt(end - 1));
     course.become(course.now().halfTyping(fact, text.substring(0, split ? end - 1 : end)));
     return Optional.empty();
   }

@@ -61,11 +61,7 @@ public final class JsonReader {
   private final List<Problem> problems;
 
   private JsonReader(
-      String file,
-      PassedOver passedOver,
-      String text,
-      JsonParser parser,
-      List<Problem> problems) {
+      String file, PassedOver passedOver, String text, JsonParser parser, List<Problem> problems) {
     this.file = file;
     this.passedOver = passedOver;
     this.text = text;

@@ -64,9 +64,7 @@ public final class WhyWriter {
           texts("stops", advice.stops().stream().map(w -> w.caution().code()).toList(), out);
           texts(
               "undecided",
-              advice.with(Standing.Status.UNDECIDED).stream()
-                  .map(s -> s.approach().id())
-                  .toList(),
+              advice.with(Standing.Status.UNDECIDED).stream().map(s -> s.approach().id()).toList(),
               out);
           out.writeEndObject();
         });

@@ -27,7 +27,9 @@ final class TurnLines {
   private static final int GATE = 3;
   private static final int MOST = 5;
   private static final String TRIED =
-      "of two answers together the likeliest " + Turns.MOST_PAIRS + " pairs were tried, not all";
+      "of two answers together that act on the same rules, only the likeliest "
+          + Turns.MOST_PAIRS
+          + " pairs were tried";
 
   private final Bank bank;
   private final Answers answers;

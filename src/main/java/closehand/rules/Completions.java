@@ -12,12 +12,18 @@ import java.util.Set;
 /**
  * The ways in which open questions could be answered, and how much each question tells about which
  * suggestion leads: the mutual information, in bits, between its answer and the leading suggestion
- * (Shannon 1948). With at most 4,096 ways all of them are gone through; else so many are drawn,
- * evenly spread over the answers of each question.
+ * (Shannon 1948). With at most 4,096 ways all of them are gone through, and more where few
+ * questions are open; else so many are drawn, evenly spread over the answers of each question.
  */
 public final class Completions {
-  /** Up to so many ways all are gone through; so many are drawn where there are more. */
-  static final int MOST_WAYS = 4_096;
+  /** So many ways are gone through or drawn at least, where there are so many. */
+  static final int LEAST_WAYS = 4_096;
+
+  /** No more than so many, however few questions are open. */
+  private static final int MOST_WAYS = 65_536;
+
+  /** Answers looked at in all: what bounds the time. */
+  private static final int MOST_ANSWERS = 600_000;
 
   private static final int FINENESS = 1_024;
 
@@ -105,12 +111,22 @@ public final class Completions {
     return domains.stream().map(d -> d.asked().fact()).toList();
   }
 
+  /**
+   * How many ways are gone through or drawn; a multiple of 64. Few open questions leave time for
+   * more.
+   */
+  int ways() {
+    int each = MOST_ANSWERS / Math.max(1, domains.size());
+    return Math.max(LEAST_WAYS, Math.min(MOST_WAYS, each)) / Block.SETS * Block.SETS;
+  }
+
   /** Whether every way is gone through, so that the figures are exact. */
   public boolean exact() {
+    int most = ways();
     long ways = 1;
     for (Domain domain : domains) {
       ways *= domain.size();
-      if (ways > MOST_WAYS) {
+      if (ways > most) {
         return false;
       }
     }
@@ -128,7 +144,7 @@ public final class Completions {
     }
     Map<String, Double> bits = new LinkedHashMap<>();
     for (int i = 0; i < domains.size(); i++) {
-      bits.put(domains.get(i).asked().fact(), counts.bits(i, exact ? 0 : MOST_WAYS));
+      bits.put(domains.get(i).asked().fact(), counts.bits(i, exact ? 0 : ways()));
     }
     return bits;
   }
@@ -166,9 +182,10 @@ public final class Completions {
     Mixing mixing = new Mixing(seed);
     int[][] picks = new int[domains.size()][Block.SETS];
     double[] weights = new double[Block.SETS];
-    java.util.Arrays.fill(weights, 1.0 / MOST_WAYS);
+    int ways = ways();
+    java.util.Arrays.fill(weights, 1.0 / ways);
     int stride = FINENESS / Block.SETS;
-    for (int first = 0; first < MOST_WAYS; first += Block.SETS) {
+    for (int first = 0; first < ways; first += Block.SETS) {
       for (int i = 0; i < picks.length; i++) {
         int[] order = mixing.shuffled(Block.SETS);
         int jitter = mixing.below(stride);

@@ -19,10 +19,7 @@ import java.util.Map;
  * @param firing the rules that fire, in bank order
  */
 public record Judgement(
-    Verdict verdict,
-    List<String> ruledOut,
-    Map<String, CautionClass> standing,
-    List<Rule> firing) {
+    Verdict verdict, List<String> ruledOut, Map<String, CautionClass> standing, List<Rule> firing) {
 
   /**
    * Judges these answers, for all wanted games together.
@@ -61,8 +58,7 @@ public record Judgement(
     Map<String, CautionClass> byCode = new LinkedHashMap<>();
     for (Rule rule : firing) {
       for (Rule.Raised raised : rule.effects().cautions()) {
-        byCode.merge(
-            raised.code(), raised.cautionClass(), (a, b) -> a.compareTo(b) >= 0 ? a : b);
+        byCode.merge(raised.code(), raised.cautionClass(), (a, b) -> a.compareTo(b) >= 0 ? a : b);
       }
     }
     Map<String, CautionClass> sorted = new LinkedHashMap<>();

@@ -29,6 +29,27 @@ final class Reckoning {
     }
   }
 
+  /** What came of one rule alone; the others are not looked at. */
+  static Finding alone(Program program, long[] base, int index) {
+    CompiledRule rule = program.rules().get(index);
+    long[] state = program.settle(base);
+    Outcome outcome = rule.in(state);
+    Trace trace = new Trace(program.owners(), base, state, program.facts().size());
+    FactSet support = new FactSet(program.facts().size());
+    support(rule, outcome, state, trace, support);
+    FactSet waits = new FactSet(program.facts().size());
+    if (outcome == Outcome.OPEN) {
+      trace.waits(rule.when(), waits);
+      trace.waits(rule.unless(), waits);
+    }
+    return new Finding(
+        rule.rule(),
+        outcome,
+        support.names(program.facts()),
+        waits.names(program.facts()),
+        outcome == Outcome.FALSE && rule.heldBack(state));
+  }
+
   private Finding find(int index) {
     CompiledRule rule = program.rules().get(index);
     Outcome outcome = outcomes[index];
@@ -40,19 +61,23 @@ final class Reckoning {
         outcome == Outcome.FALSE && rule.heldBack(state));
   }
 
-  /** A rule that does not fire rests on its "when", or on "unless" if that alone keeps it. */
   private synchronized List<String> support(int index) {
-    CompiledRule rule = program.rules().get(index);
     FactSet support = emptySet();
+    support(program.rules().get(index), outcomes[index], state, trace, support);
+    return support.names(program.facts());
+  }
+
+  /** A rule that does not fire rests on its "when", or on "unless" if that alone keeps it. */
+  private static void support(
+      CompiledRule rule, Outcome outcome, long[] state, Trace trace, FactSet support) {
     Outcome when = rule.when().in(state);
-    boolean fails = outcomes[index] == Outcome.FALSE;
+    boolean fails = outcome == Outcome.FALSE;
     if (!(fails && when == Outcome.OPEN)) {
       trace.support(rule.when(), support);
     }
     if (!(fails && when == Outcome.FALSE)) {
       trace.support(rule.unless(), support);
     }
-    return support.names(program.facts());
   }
 
   /** The names of all facts that these rules wait for, in order. */

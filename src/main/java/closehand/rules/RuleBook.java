@@ -95,7 +95,7 @@ public final class RuleBook {
 
   /** What came of one rule. */
   Finding find(int rule, Answers answers) {
-    return new Reckoning(program, base(answers)).finding(rule);
+    return Reckoning.alone(program, base(answers), rule);
   }
 
   Program program() {

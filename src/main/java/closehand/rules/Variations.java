@@ -4,9 +4,12 @@ import closehand.bank.FactType;
 import closehand.interview.Answers;
 import closehand.interview.Value;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What would lead had answers been different. Every other answer that rules can tell apart, of
@@ -169,32 +172,61 @@ public final class Variations {
 
   /**
    * Pairs of changes after which something else leads although neither alone does that, sorted as
-   * singles are.
+   * singles are. Pairs that reach no rule in common add up and are all looked at.
    *
-   * @param most how many pairs to try; where there are more, those that bring another approach
-   *     closest go first
+   * @param most how many of the other pairs to judge; where there are more, those that bring
+   *     another approach closest go first
    */
   public Pairs pairs(int most) {
-    List<Single> candidates = new ArrayList<>();
-    List<Integer> margins = new ArrayList<>();
+    Additions additions = new Additions(program, judge, outcomes, now.withheld());
+    List<Weighed> candidates = new ArrayList<>();
     for (Subject subject : subjects) {
       for (Alternative other : subject.others()) {
         Single single = new Single(subject, other);
         if (!changes(came(List.of(single)))) {
-          candidates.add(single);
-          margins.add(margin(single));
+          candidates.add(weighed(single, additions));
         }
       }
     }
-    boolean all = count(candidates.size()) <= most;
-    List<Single> tried = all ? candidates : closest(candidates, margins, most);
+    long others = count(candidates, additions);
+    Set<Weighed> closest = Collections.newSetFromMap(new IdentityHashMap<>());
+    closest.addAll(others <= most ? candidates : closest(candidates, most));
     List<Variation> found = new ArrayList<>();
-    for (int i = 0; i < tried.size(); i++) {
-      for (int j = i + 1; j < tried.size(); j++) {
-        tryPair(tried.get(i), tried.get(j), found);
+    for (int i = 0; i < candidates.size(); i++) {
+      for (int j = i + 1; j < candidates.size(); j++) {
+        Weighed one = candidates.get(i);
+        Weighed other = candidates.get(j);
+        boolean worthJudging =
+            additions.addUp(one.adds(), other.adds())
+                ? additions.leader(one.adds(), other.adds()) != leaderNow
+                : closest.contains(one) && closest.contains(other);
+        if (worthJudging) {
+          tryPair(one.single(), other.single(), found);
+        }
       }
     }
-    return new Pairs(sorted(found), all);
+    return new Pairs(sorted(found), others <= most);
+  }
+
+  /**
+   * A change that turns nothing alone.
+   *
+   * @param margin by how many points the leader is ahead of the best rival after it
+   */
+  private record Weighed(Single single, Additions.Addition adds, int margin) {}
+
+  /** How many pairs do not add up. */
+  private static long count(List<Weighed> candidates, Additions additions) {
+    long count = 0;
+    for (int i = 0; i < candidates.size(); i++) {
+      for (int j = i + 1; j < candidates.size(); j++) {
+        Weighed one = candidates.get(i);
+        Weighed other = candidates.get(j);
+        boolean same = one.single().subject() == other.single().subject();
+        count += same || additions.addUp(one.adds(), other.adds()) ? 0 : 1;
+      }
+    }
+    return count;
   }
 
   private static long count(long singles) {
@@ -214,28 +246,29 @@ public final class Variations {
   }
 
   /** As many as give no more than so many pairs: those that narrow the lead most, nearest first. */
-  private static List<Single> closest(List<Single> singles, List<Integer> margins, int most) {
-    List<Integer> order = new ArrayList<>();
-    for (int i = 0; i < singles.size(); i++) {
-      order.add(i);
-    }
+  private static List<Weighed> closest(List<Weighed> candidates, int most) {
+    List<Weighed> order = new ArrayList<>(candidates);
     order.sort(
-        Comparator.<Integer>comparingInt(margins::get)
-            .thenComparingInt(i -> Math.abs(singles.get(i).other().offset())));
+        Comparator.comparingInt(Weighed::margin)
+            .thenComparingInt(w -> Math.abs(w.single().other().offset())));
     int taken = 0;
     while (taken < order.size() && count(taken + 1L) <= most) {
       taken++;
     }
-    return order.subList(0, taken).stream().sorted().map(singles::get).toList();
+    return order.subList(0, taken);
   }
 
-  /** By how many points the leader is ahead of the best rival after a change. */
-  private int margin(Single single) {
+  private Weighed weighed(Single single, Additions additions) {
     long[] changedBase = base.clone();
     long[] changed = state.clone();
     Outcome[] then = outcomes.clone();
     apply(single, changedBase, changed, then);
-    Tally tally = judge.tally(then);
+    return new Weighed(
+        single, additions.of(single.subject().reach(), then), margin(judge.tally(then)));
+  }
+
+  /** By how many points the leader is ahead of the best rival. */
+  private int margin(Tally tally) {
     int rival = Integer.MIN_VALUE / 2;
     for (int i = 0; i < program.bank().approaches().size(); i++) {
       if (i != leaderNow && judge.canLead(i) && tally.status(i) != Standing.Status.RULED_OUT) {

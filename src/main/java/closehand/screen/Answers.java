@@ -158,7 +158,8 @@ final class Answers {
     }
     goOnWith(question, draft)
         .ifPresent(
-            typed -> screen.offer(question.mayKeep() ? 3 : 2, goOnWith(typed), new Act.Turn(typed)));
+            typed ->
+                screen.offer(question.mayKeep() ? 3 : 2, goOnWith(typed), new Act.Turn(typed)));
     foot(screen, digits);
   }
 
@@ -171,7 +172,8 @@ final class Answers {
 
   private static String goOnWith(QuestionScreen typed) {
     String text = typed.line().orElseThrow().text();
-    int most = text.offsetByCodePoints(0, Math.min(MOST_SHOWN, text.codePointCount(0, text.length())));
+    int most =
+        text.offsetByCodePoints(0, Math.min(MOST_SHOWN, text.codePointCount(0, text.length())));
     String more = most < text.length() ? " ..." : "";
     return "Go on with what was half typed: " + text.substring(0, most) + more;
   }

@@ -163,7 +163,9 @@ class ReplayCommandTest {
     assertEquals(ExitCode.BAD_DATA, named.code());
   }
 
-  /** Only the answers of a case are read, so a long history costs nothing and its faults are none. */
+  /**
+   * Only the answers of a case are read, so a long history costs nothing and its faults are none.
+   */
   @Test
   void aSavedCaseMovesAsItsAnswersDo() throws IOException {
     Path home = folder.resolve("home");

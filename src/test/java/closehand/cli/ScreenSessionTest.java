@@ -130,11 +130,13 @@ class ScreenSessionTest {
     }
     Path file = home.resolve("cases").resolve(name + ".json");
     assertTrue(Files.readString(file).contains("\"session.stopSignal\" : \"hand u\""));
-    World line = World.typed("1\n1\n:q\n", "interview", name, "--home", file.resolveSibling(".").toString());
+    World line =
+        World.typed("1\n1\n:q\n", "interview", name, "--home", file.resolveSibling(".").toString());
     assertTrue(line.output().contains("Half typed before, and not given: hand u"), line.output());
     try (ScreenSession session = session()) {
       type(session, "211" + "1");
-      assertTrue(seen(session).contains("2  Go on with what was half typed: hand u"), seen(session));
+      assertTrue(
+          seen(session).contains("2  Go on with what was half typed: hand u"), seen(session));
       type(session, "2");
       assertTrue(seen(session).contains("Words: hand u"), seen(session));
       type(session, "p\n");

@@ -93,8 +93,7 @@ class TroubledDiskTest {
                 CaseDocument.of(saved),
                 interview,
                 Optional.empty());
-        CaseLock held =
-            ((CaseLock.Taking.Taken) Cases.at(other).store().lock(name, me)).lock()) {
+        CaseLock held = ((CaseLock.Taking.Taken) Cases.at(other).store().lock(name, me)).lock()) {
       assertThrows(IOException.class, () -> kept.moveTo(other));
       assertFalse(Files.exists(other.resolve(name + ".json")), "nothing is written there");
       held.close();

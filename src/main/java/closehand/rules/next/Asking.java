@@ -12,6 +12,7 @@ import closehand.rules.RuleBook;
 import closehand.rules.Standing;
 import closehand.rules.Warning;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -96,6 +97,16 @@ public final class Asking {
     if (advice.firm()) {
       return Optional.empty();
     }
+    Map<Candidate, Double> told = told();
+    Optional<String> topic = topic().filter(t -> told.keySet().stream().anyMatch(c -> c.in(t)));
+    return told.keySet().stream()
+        .filter(c -> topic.isEmpty() || c.in(topic.get()))
+        .reduce((a, b) -> worth(b, told) > worth(a, told) ? b : a)
+        .map(c -> proposal(c, told.getOrDefault(c, 0.0)));
+  }
+
+  /** What each question tells about what leads, in bits, where that is enough to ask it. */
+  private Map<Candidate, Double> told() {
     Map<String, Double> bits = Completions.of(book, answers, seed).bits();
     Map<Candidate, Double> told = new LinkedHashMap<>();
     for (Candidate candidate : candidates) {
@@ -104,11 +115,16 @@ public final class Asking {
         told.put(candidate, sum);
       }
     }
-    Optional<String> topic = topic().filter(t -> told.keySet().stream().anyMatch(c -> c.in(t)));
+    return told;
+  }
+
+  /** The ids of all questions that tell enough, the one worth most first, whatever the topic. */
+  static List<String> order(RuleBook book, Interview interview, long seed) {
+    Map<Candidate, Double> told = new Asking(book, interview, seed).told();
     return told.keySet().stream()
-        .filter(c -> topic.isEmpty() || c.in(topic.get()))
-        .reduce((a, b) -> worth(b, told) > worth(a, told) ? b : a)
-        .map(c -> proposal(c, told.getOrDefault(c, 0.0)));
+        .sorted(Comparator.comparingDouble(c -> -worth(c, told)))
+        .map(c -> c.question().id())
+        .toList();
   }
 
   /** Bits for the burden, in doublings: what is nearly the same goes by the questionnaire. */

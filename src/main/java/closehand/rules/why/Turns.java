@@ -14,8 +14,11 @@ import org.jspecify.annotations.Nullable;
 
 /** What would turn the advice: single answers first, and pairs only when somebody asks. */
 public final class Turns {
-  /** So many pairs are tried at most; more would take longer than anybody waits. */
-  public static final int MOST_PAIRS = 5_000;
+  /**
+   * So many pairs of changes that act on the same rules are tried at most; more would take longer
+   * than anybody waits. All others are.
+   */
+  public static final int MOST_PAIRS = 100_000;
 
   private final RuleBook book;
   private final Answers answers;
