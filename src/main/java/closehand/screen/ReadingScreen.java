@@ -65,8 +65,8 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
       case FIRST -> first().offer(0, "Go on", new Act.Close()).build();
       case SEALED ->
           first()
-              .offer(1, "Print this page", new Act.Run(new Effect.Print(lines)))
               .offer(0, "Go on", back())
+              .offer(1, "Print this page", new Act.Run(new Effect.Print(lines)))
               .build();
       case ENOUGH -> enough();
       case LINES -> closing(text(new Shown.Builder(heading), lines));

@@ -134,6 +134,7 @@ class SameMessagesTest {
     Set<String> known = new TreeSet<>();
     ways().forEach(w -> known.add(w.message().getSimpleName()));
     known.add("EndTask"); // Told in TaskFaceTest and TaskOnScreenTest.
+    known.add("HalfTyped"); // A terminal hands a line over whole; told in ScreenSessionTest.
     known.add("Lower"); // Told as a story of its own in RequirementsTest.
     assertEquals(all, known);
   }
