@@ -123,7 +123,7 @@ final class PractiseCommand {
       Planning planning,
       List<PracticeRecord> earlier,
       int slot) {
-    Planned planned = planning.plan(slot, PlanAsk.USUAL, PlanCommand.QUICK);
+    Planned planned = planning.inSession(slot, PlanAsk.USUAL, () -> PlanWork.PLAN);
     PracticeKeeping keeping = PracticeKeeping.of(surroundings, source, loading);
     long seed = wanted.seed().orElse(surroundings.clock().millis());
     CasePractice.Sitting sitting =
