@@ -96,11 +96,16 @@ public final class BroughtIn {
     controls.getOrDefault(left.id(), List.of()).stream()
         .limit(1)
         .flatMap(a -> bank.approach(a).stream())
-        .map(Approach::words)
-        .map(Approach.Words::brief)
-        .forEach(b -> ways.add("another control, not suggested so far: " + Phrases.lower(b)));
+        .forEach(a -> ways.add(another(a)));
     ways.addAll(left.bringInBy());
     return new LeftOut(
         left.id(), left.action(), left.name(), left.importance(), left.because(), ways);
+  }
+
+  private static String another(Approach approach) {
+    String name = Phrases.lower(approach.words().brief());
+    return approach.clinicianFirst()
+        ? "another control, not suggested so far and only with a clinician's yes: " + name
+        : "another control, not suggested so far: " + name;
   }
 }
