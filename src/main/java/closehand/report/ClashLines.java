@@ -88,9 +88,10 @@ public final class ClashLines {
     } else if (demand instanceof Demand.LoadLimit limit) {
       return "your "
           + Effectors.words(limit.effector())
-          + " presses and holds no more in a minute than it can bear";
+          + " stays below its red line of presses and holding in a minute, which only a clinician"
+          + " may accept to cross";
     }
-    return "no more separate parts are used than are wanted";
+    return "no more separate parts are used than are allowed";
   }
 
   private static String wished(Planned planned, String action) {

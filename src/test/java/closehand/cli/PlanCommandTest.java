@@ -112,7 +112,7 @@ class PlanCommandTest {
     World plan = World.run("", "plan", "--answers", CALM);
     World sheet = World.run("", "summary", "--for", "setup", "--answers", CALM);
     Matcher lines =
-        Pattern.compile("(?m)^\u2022 (\\S+)[^:]*: (\\S+)[^:]*, (press|hold|move)\\.$")
+        Pattern.compile("(?m)^\u2022 (\\S+)[^:\n]*: (\\S+)[^:\n]*, (press|hold|move)\\.$")
             .matcher(plan.output());
     int compared = 0;
     while (lines.find()) {
