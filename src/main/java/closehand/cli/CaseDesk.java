@@ -235,7 +235,8 @@ final class CaseDesk implements Desk {
         sinceLast(today),
         PartOfDay.at(clock),
         Math.max(0, minutes),
-        kept.stops().with(today).why(pages.bank(), today()));
+        kept.diary(),
+        today());
   }
 
   private Optional<Long> sinceLast(List<Measured> today) {

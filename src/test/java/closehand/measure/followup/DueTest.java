@@ -2,6 +2,7 @@ package closehand.measure.followup;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
+import closehand.measure.CoreStops;
 import closehand.interview.CaseRecord;
 import closehand.interview.Event;
 import closehand.interview.Suggested;
@@ -44,7 +45,7 @@ class DueTest {
   }
 
   private static Trial trial(String setUp, String day, String... back) {
-    TrialDialogue now = TrialDialogue.on(Trial.begun(day), List.of());
+    TrialDialogue now = TrialDialogue.on(Trial.begun(day), List.of(), CoreStops.all());
     for (String line : List.of("2", setUp, "", "", "")) {
       now = now.answered(line);
     }
