@@ -46,7 +46,9 @@ public enum StopSign {
     return code;
   }
 
-  /** Whether nothing may follow before it was looked at: no other activity, and no trial that day. */
+  /**
+   * Whether nothing may follow before it was looked at: no other activity, and no trial that day.
+   */
   public boolean isUrgent() {
     return this == NUMB || this == FAINT || this == CHEST;
   }

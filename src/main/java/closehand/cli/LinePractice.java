@@ -160,9 +160,9 @@ final class LinePractice {
     }
     Optional<StopSign> usual = Optional.of(StopTyped.ofPain(line) ? StopSign.PAIN : StopSign.WISH);
     return StopTyped.which(
-        console,
-        usual,
-        signs,
+            console,
+            usual,
+            signs,
             s -> s.map(desk.stops()::words).orElse("It came from the input: go on"))
         .map(StopReason::of);
   }

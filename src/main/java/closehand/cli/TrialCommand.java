@@ -110,11 +110,7 @@ final class TrialCommand {
   }
 
   private int lead(
-      PlainConsole console,
-      TrialKeeping keeping,
-      List<Trial> trials,
-      Stops stops,
-      boolean allRead)
+      PlainConsole console, TrialKeeping keeping, List<Trial> trials, Stops stops, boolean allRead)
       throws IOException {
     String today = surroundings.today();
     Optional<Trial> open =

@@ -77,14 +77,14 @@ public final class PracticeReader {
     }
     PracticeRecord record =
         new PracticeRecord(
-        moment(in),
-        in.whole("game", 0, MOST_GAMES),
-        in.whole("week", 1, MOST_WEEKS),
-        in.flag("timed", true),
-        signals(in),
-        tries,
-        stop(in),
-        taken(in));
+            moment(in),
+            in.whole("game", 0, MOST_GAMES),
+            in.whole("week", 1, MOST_WEEKS),
+            in.flag("timed", true),
+            signals(in),
+            tries,
+            stop(in),
+            taken(in));
     return in.optional("timedSeconds").isPresent()
         ? record.timed(in.whole("timedSeconds", 0, HOUR / 1_000))
         : record;

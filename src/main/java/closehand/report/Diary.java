@@ -89,8 +89,7 @@ public record Diary(List<Entry> entries, List<String> reviewed) {
         r -> all.add(new Entry(day(r.at()), What.POINTING, code(r.stop()), r.timedSeconds())));
     trials.forEach(
         t ->
-            all.add(
-                new Entry(t.day(), What.TRIAL, t.stopped().map(StopSign::code).orElse(""), 0)));
+            all.add(new Entry(t.day(), What.TRIAL, t.stopped().map(StopSign::code).orElse(""), 0)));
     return all;
   }
 

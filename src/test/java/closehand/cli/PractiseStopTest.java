@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import closehand.bank.StopSign;
 import closehand.bank.Bank;
+import closehand.bank.StopSign;
 import closehand.casefile.CaseStore;
 import closehand.interview.CaseRecord;
 import closehand.json.BankReader;
@@ -73,7 +73,8 @@ class PractiseStopTest {
       aCaseIsThere();
       World world = practise(typed + line + "\n" + sign + "\n", "--line");
       assertEquals(ExitCode.DONE, world.code(), world.error());
-      assertTrue(flowing(world).contains("STOPPED. " + CoreStops.all().words(felt)), world.output());
+      assertTrue(
+          flowing(world).contains("STOPPED. " + CoreStops.all().words(felt)), world.output());
       assertTrue(flowing(world).contains("New tingling, numbness or weakness"), "the ten signs");
       assertEquals(1, kept().size(), typed);
       assertEquals(Optional.of(StopReason.of(felt)), kept().get(0).stop());

@@ -3,15 +3,15 @@ package closehand.cli;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import closehand.bank.StopSign;
 import closehand.bank.Bank;
+import closehand.bank.StopSign;
 import closehand.interview.Answers;
 import closehand.interview.Interview;
 import closehand.interview.Provenance;
 import closehand.measure.practice.PracticeRecord;
 import closehand.measure.practice.StopReason;
-import closehand.report.Glyphs;
 import closehand.report.Diary;
+import closehand.report.Glyphs;
 import java.io.IOException;
 import java.util.List;
 import java.util.Map;
@@ -28,9 +28,17 @@ class StopsOfTheDayTest {
     Bank bank = BankSource.await(BankSource.ahead(Optional.empty())).bank().orElseThrow();
     PracticeRecord run =
         new PracticeRecord(
-            at, 0, 1, true, Map.of(), List.of(), Optional.of(StopReason.of(StopSign.FAINT)), Map.of());
-    Kept kept = new KeptInTheHead(new Diary(
-            Diary.entries(List.of(), List.of(run), List.of(), List.of()), List.of()));
+            at,
+            0,
+            1,
+            true,
+            Map.of(),
+            List.of(),
+            Optional.of(StopReason.of(StopSign.FAINT)),
+            Map.of());
+    Kept kept =
+        new KeptInTheHead(
+            new Diary(Diary.entries(List.of(), List.of(run), List.of(), List.of()), List.of()));
     Interview interview =
         Interview.reopen(
             bank.questionnaire(),
@@ -38,7 +46,10 @@ class StopsOfTheDayTest {
             Interview.Route.CORE,
             Provenance.By.VOLUNTEER,
             Optional.empty());
-    return new CaseDesk(new Pages(bank), kept, Glyphs.UNICODE, DAY).day(interview).diary().why(bank, DAY);
+    return new CaseDesk(new Pages(bank), kept, Glyphs.UNICODE, DAY)
+        .day(interview)
+        .diary()
+        .why(bank, DAY);
   }
 
   private record KeptInTheHead(Diary diary) implements Kept {

@@ -3,8 +3,8 @@ package closehand.json;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import closehand.bank.StopSign;
 import closehand.bank.Problem;
+import closehand.bank.StopSign;
 import closehand.measure.practice.PracticeRecord;
 import closehand.measure.practice.Signal;
 import closehand.measure.practice.StopReason;

@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.bank.StopSign;
-import closehand.measure.practice.PointingTask;
 import closehand.measure.practice.PointingFindings;
+import closehand.measure.practice.PointingTask;
 import closehand.measure.practice.StopReason;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -103,8 +103,7 @@ class TriedTest {
   void pointingThatWasStoppedIsReadAgainWithItsTimedWork() {
     PointingTask task = PointingTask.of(List.of("mouse"), 80, 720).pain(1).begun();
     task = task.selected(20, 1_000).selected(60, 4_500).stopped(StopReason.of(StopSign.SKIN));
-    String written =
-        PointingWriter.write("2026-11-25T10:00:00Z", task, PointingFindings.of(task));
+    String written = PointingWriter.write("2026-11-25T10:00:00Z", task, PointingFindings.of(task));
     Tried all = tried(written);
     assertEquals(Optional.of(StopReason.of(StopSign.SKIN)), all.pointing().get(0).stop());
     assertEquals(4, all.pointing().get(0).timedSeconds());

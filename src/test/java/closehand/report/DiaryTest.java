@@ -92,8 +92,7 @@ class DiaryTest {
   }
 
   private static Diary unread(String day, String... reviewed) {
-    return new Diary(
-        List.of(new Diary.Entry(day, Diary.What.UNREAD, "", 0)), List.of(reviewed));
+    return new Diary(List.of(new Diary.Entry(day, Diary.What.UNREAD, "", 0)), List.of(reviewed));
   }
 
   @Test
@@ -114,8 +113,7 @@ class DiaryTest {
   @ParameterizedTest
   @EnumSource(StopSign.class)
   void aSignMeansTheSameInEveryActivity(StopSign sign) {
-    boolean ends =
-        !List.of(StopSign.WISH, StopSign.ALONE, StopSign.DISTRESS).contains(sign);
+    boolean ends = !List.of(StopSign.WISH, StopSign.ALONE, StopSign.DISTRESS).contains(sign);
     Optional<StopReason> reason = Optional.of(StopReason.of(sign));
     assertEquals(ends, why(trial(Optional.of(sign)), TODAY).isPresent());
     assertEquals(ends, why(practice(reason), TODAY).isPresent());

@@ -269,7 +269,8 @@ class TaskGateTest {
       assertTrue(refusals(ready(), "T1.R.I", after(what, "", 715)).contains("12 minutes"));
       assertEquals("", refusals(ready(), "T1.R.I", after(what, "", 600)));
     }
-    assertEquals("", refusals(ready(), "T1.R.I", after(Diary.What.TRIAL, "", 0)), "play is no test");
+    assertEquals(
+        "", refusals(ready(), "T1.R.I", after(Diary.What.TRIAL, "", 0)), "play is no test");
   }
 
   @Test

@@ -306,7 +306,8 @@ public record PointingTask(
 
   private PointingTask with(
       Stage next, int b, int c, int n, long at, List<Reached> all, List<Reached> now) {
-    return new PointingTask(ways, columns, next, b, c, n, at, all, now, painBefore, worked, lost, stop, "");
+    return new PointingTask(
+        ways, columns, next, b, c, n, at, all, now, painBefore, worked, lost, stop, "");
   }
 
   private PointingTask working(double millis) {

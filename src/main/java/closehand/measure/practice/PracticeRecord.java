@@ -63,7 +63,9 @@ public record PracticeRecord(
     return (int)
         Math.ceil(
             tries.stream()
-                .mapToDouble(t -> GAP_SECONDS + t.millis().orElse((long) (GAP_SECONDS * THOUSAND)) / THOUSAND)
+                .mapToDouble(
+                    t ->
+                        GAP_SECONDS + t.millis().orElse((long) (GAP_SECONDS * THOUSAND)) / THOUSAND)
                 .sum());
   }
 

@@ -111,8 +111,7 @@ public record PracticeRun(
    * @param seed for the gaps between prompts
    * @param mostMillis how much timed work is left for the day
    */
-  public record Body(
-      OptionalInt painBefore, boolean tired, int lost, long seed, long mostMillis) {
+  public record Body(OptionalInt painBefore, boolean tired, int lost, long seed, long mostMillis) {
     Body lost(int times) {
       return new Body(painBefore, tired, times, seed, mostMillis);
     }
@@ -125,8 +124,7 @@ public record PracticeRun(
    * @param tired whether tiredness was told as 5 or more
    * @param mostSeconds how much timed work is left for the day
    */
-  public static PracticeRun of(
-      Sheet sheet, int week, long seed, boolean tired, int mostSeconds) {
+  public static PracticeRun of(Sheet sheet, int week, long seed, boolean tired, int mostSeconds) {
     return new PracticeRun(
         sheet,
         Prompts.of(sheet, week, seed),

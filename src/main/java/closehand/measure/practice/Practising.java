@@ -277,7 +277,8 @@ final class Practising {
     }
     if (first) {
       return run.stage(Stage.READY)
-          .with(new Body(OptionalInt.of(told.pain()), b.tired(), b.lost(), b.seed(), b.mostMillis()));
+          .with(
+              new Body(OptionalInt.of(told.pain()), b.tired(), b.lost(), b.seed(), b.mostMillis()));
     }
     if (run.at().round() >= run.rounds().size()) {
       return run.stage(Stage.DONE);

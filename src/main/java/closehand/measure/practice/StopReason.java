@@ -41,8 +41,6 @@ public record StopReason(Optional<StopSign> sign, String code) {
   public static Optional<StopReason> named(String name) {
     return name.equals(TIME.code)
         ? Optional.of(TIME)
-        : name.equals(CLOSED.code)
-            ? Optional.of(CLOSED)
-            : StopSign.named(name).map(StopReason::of);
+        : name.equals(CLOSED.code) ? Optional.of(CLOSED) : StopSign.named(name).map(StopReason::of);
   }
 }

@@ -55,8 +55,8 @@ public final class Gate {
   }
 
   /**
-   * Whether a review came after a day. One that was begun and left at once has asked nothing, so its
-   * answers are looked for.
+   * Whether a review came after a day. One that was begun and left at once has asked nothing, so
+   * its answers are looked for.
    */
   public static boolean reviewedSince(CaseRecord record, String day) {
     boolean begun =

@@ -38,7 +38,7 @@ public record TrialDialogue(
 
   /** A new trial, or one that is gone on with. */
   public static TrialDialogue on(Trial trial, List<Trial> earlier, Stops stops) {
-    TrialDialogue begun = 
+    TrialDialogue begun =
         new TrialDialogue(trial, earlier, Set.of(), List.of(), stops, Optional.empty());
     boolean wish = trial.stopped().map(s -> !s.isFelt()).orElse(true);
     return wish && begun.painStops() ? begun.ending(trial, StopSign.PAIN) : begun;
@@ -123,7 +123,8 @@ public record TrialDialogue(
       return painAfterStop();
     }
     return step().isEmpty()
-        ? new TrialDialogue(trial.ended(trial.stopped(), true), earlier, passed, said, stops, before)
+        ? new TrialDialogue(
+            trial.ended(trial.stopped(), true), earlier, passed, said, stops, before)
         : this;
   }
 
@@ -153,7 +154,8 @@ public record TrialDialogue(
   private TrialDialogue ending(Trial as, StopSign sign) {
     Trial stopped = as.ended(Optional.of(sign), false);
     TrialDialogue rest =
-        new TrialDialogue(stopped, earlier, passed, StopWords.of(sign, stops), stops, Optional.empty());
+        new TrialDialogue(
+            stopped, earlier, passed, StopWords.of(sign, stops), stops, Optional.empty());
     return rest.step().isEmpty()
         ? new TrialDialogue(
             stopped.ended(Optional.of(sign), true),

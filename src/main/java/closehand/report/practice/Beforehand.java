@@ -28,8 +28,7 @@ public final class Beforehand {
    * @param earlier practice runs of the case
    * @param diary what was done with the case on which day
    */
-  public static List<String> missing(
-      PageInput input, List<PracticeRecord> earlier, Diary diary) {
+  public static List<String> missing(PageInput input, List<PracticeRecord> earlier, Diary diary) {
     Beforehand beforehand = new Beforehand(input);
     beforehand.safety();
     beforehand.settled();

@@ -51,7 +51,8 @@ final class PointingPages {
 
   private static Page told(PointingTask task, List<String> told, Stops stops) {
     Page.Builder page = new Page.Builder("What came of it");
-    task.stop().ifPresent(reason -> StopWords.of(reason, stops).forEach(line -> page.warn(line).gap()));
+    task.stop()
+        .ifPresent(reason -> StopWords.of(reason, stops).forEach(line -> page.warn(line).gap()));
     return page.paragraphs(told).offer(0, "Leave", Doing.LEAVE).menu();
   }
 

@@ -2,11 +2,11 @@ package closehand.measure.followup;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import closehand.measure.CoreStops;
 import closehand.interview.CaseRecord;
 import closehand.interview.Event;
 import closehand.interview.Suggested;
 import closehand.interview.WellKnown;
+import closehand.measure.CoreStops;
 import closehand.measure.trial.Day;
 import closehand.measure.trial.SetUp;
 import closehand.measure.trial.Trial;

@@ -45,7 +45,8 @@ class PointingTaskTest {
 
   @Test
   void waysAreTakenInTurnSoThatPracticeFavoursNeither() {
-    assertEquals(List.of(0, 1, 1, 0), PointingTask.of(List.of("mouse", "trackball"), 80, 720).order());
+    assertEquals(
+        List.of(0, 1, 1, 0), PointingTask.of(List.of("mouse", "trackball"), 80, 720).order());
     assertEquals(List.of(0, 0), PointingTask.of(List.of("mouse"), 80, 720).order());
   }
 
@@ -119,10 +120,13 @@ class PointingTaskTest {
   @Test
   void painStopsAndFinishedPartsStay() {
     PointingTask task =
-        block(PointingTask.of(List.of("mouse"), 80, 720).pain(3), new Pointer(0.3, 1), new Chance(1));
+        block(
+            PointingTask.of(List.of("mouse"), 80, 720).pain(3), new Pointer(0.3, 1), new Chance(1));
     int counted = task.counted().size();
     assertEquals(3 * PointingTask.SELECTIONS, counted);
-    assertEquals(Optional.of(StopReason.of(StopSign.PAIN)), PointingTask.of(List.of("a"), 80, 720).pain(7).stop());
+    assertEquals(
+        Optional.of(StopReason.of(StopSign.PAIN)),
+        PointingTask.of(List.of("a"), 80, 720).pain(7).stop());
     PointingTask stopped = task.begun().selected(20, now).stopped(StopReason.of(StopSign.NUMB));
     assertEquals(counted, stopped.counted().size());
     assertEquals(List.of(), stopped.going());

@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.bank.StopSign;
-import closehand.measure.CoreStops;
 import closehand.interview.Answer;
 import closehand.interview.CaseRecord;
 import closehand.interview.Event;
 import closehand.interview.Value;
+import closehand.measure.CoreStops;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -152,11 +152,14 @@ class TrialDialogueTest {
         event(Event.What.ANSWERED, "pain.now", later, new Answer.Absent(Answer.Reason.UNKNOWN));
     assertFalse(opens(earlier, reviewBegun(later), unsure, said("safe.chest", later)), "not known");
     Trial wish = ready(List.of()).stopped(StopSign.WISH).answered("1").answered("").trial();
-    assertTrue(Gate.closed(List.of(wish), CaseRecord.NONE, TODAY, CoreStops.all()).isEmpty(), "a wish is enough");
+    assertTrue(
+        Gate.closed(List.of(wish), CaseRecord.NONE, TODAY, CoreStops.all()).isEmpty(),
+        "a wish is enough");
   }
 
   private static boolean opens(List<Trial> earlier, Event... since) {
-    return Gate.closed(earlier, CaseRecord.NONE.with(List.of(since)), "2026-12-01", CoreStops.all()).isEmpty();
+    return Gate.closed(earlier, CaseRecord.NONE.with(List.of(since)), "2026-12-01", CoreStops.all())
+        .isEmpty();
   }
 
   private static Event reviewBegun(String at) {
@@ -244,6 +247,7 @@ class TrialDialogueTest {
     assertEquals(Optional.of(StopSign.DISTRESS), upset.trial().stopped());
     assertEquals(StopWords.of(StopSign.PAIN, CoreStops.all()), upset.said());
     TrialDialogue chest = ready(List.of()).stopped(StopSign.CHEST).answered("8");
-    assertEquals(StopWords.of(StopSign.CHEST, CoreStops.all()), chest.said(), "what is urgent stays first");
+    assertEquals(
+        StopWords.of(StopSign.CHEST, CoreStops.all()), chest.said(), "what is urgent stays first");
   }
 }

@@ -99,7 +99,10 @@ class PracticeAtTheScreenTest {
     begin();
     screen.expectLine("Backspace stop: pain, or a rest");
     screen.passUntilDue().expectLine("Backspace stop: pain, or a rest");
-    screen.press("Backspace").expectLine("What is it?").expectWords("Pain has gone up by 2 points or more");
+    screen
+        .press("Backspace")
+        .expectLine("What is it?")
+        .expectWords("Pain has gone up by 2 points or more");
     screen.press("2").expectWords("STOPPED. Pain has gone up");
     assertEquals(Optional.of(StopReason.of(StopSign.PAIN)), desk.finished.get(0).stop());
     screen.expectWords("Practice is not repeated today.");
@@ -231,7 +234,9 @@ class PracticeAtTheScreenTest {
     assertTrue(desk.finished.isEmpty());
     keys.codePoints().forEach(k -> screen.press(Character.toString(k)));
     assertEquals(Optional.of(StopReason.of(sign)), desk.finished.get(0).stop());
-    screen.expectWords("STOPPED. " + CoreStops.all().words(sign)).expectWords("Practice is not repeated today.");
+    screen
+        .expectWords("STOPPED. " + CoreStops.all().words(sign))
+        .expectWords("Practice is not repeated today.");
   }
 
   @Test

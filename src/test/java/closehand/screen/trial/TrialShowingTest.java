@@ -4,8 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import closehand.measure.CoreStops;
 import closehand.bank.StopSign;
+import closehand.measure.CoreStops;
 import closehand.measure.trial.Trial;
 import closehand.measure.trial.TrialDialogue;
 import closehand.report.Glyphs;
