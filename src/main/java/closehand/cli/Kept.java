@@ -4,7 +4,7 @@ import closehand.interview.Interview;
 import closehand.interview.Measured;
 import closehand.measure.practice.PracticeRecord;
 import closehand.plan.PlanChanges;
-import closehand.report.StoppedToday;
+import closehand.report.Diary;
 import java.io.IOException;
 import java.util.List;
 
@@ -21,9 +21,9 @@ interface Kept {
     return List.of();
   }
 
-  /** What was stopped in the case, as far as it is kept. */
-  default StoppedToday stops() {
-    return StoppedToday.NOTHING;
+  /** What was done with the case on which day, as far as it is kept. */
+  default Diary diary() {
+    return Diary.EMPTY;
   }
 
   /** What the player changed by hand in the games and their plans. */

@@ -4,7 +4,7 @@ import closehand.interview.Interview;
 import closehand.interview.Measured;
 import closehand.measure.practice.PracticeRecord;
 import closehand.plan.PlanChanges;
-import closehand.report.StoppedToday;
+import closehand.report.Diary;
 import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
@@ -56,8 +56,8 @@ final class SavingSoon implements Kept {
   }
 
   @Override
-  public StoppedToday stops() {
-    return kept.stops();
+  public Diary diary() {
+    return kept.diary();
   }
 
   @Override

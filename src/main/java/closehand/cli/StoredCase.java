@@ -14,7 +14,7 @@ import closehand.interview.Suggested;
 import closehand.json.CaseDocument;
 import closehand.measure.practice.PracticeRecord;
 import closehand.plan.PlanChanges;
-import closehand.report.StoppedToday;
+import closehand.report.Diary;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -82,8 +82,8 @@ final class StoredCase implements Kept, Closeable {
   }
 
   @Override
-  public StoppedToday stops() {
-    return KeptStops.of(document);
+  public Diary diary() {
+    return Diaries.of(document);
   }
 
   @Override
