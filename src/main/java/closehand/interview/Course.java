@@ -60,7 +60,7 @@ final class Course {
     now = now.with(before.with(place.fact(), new Answers.Recorded(answer, kept)));
     now = now.halfTyping(place.fact(), "");
     Sitting sitting = now.sitting().giving(place.fact());
-    if (answer.equals(new Answer.Absent(Answer.Reason.LATER))) {
+    if (answer.isPutOff()) {
       sitting = sitting.passing(place.fact());
     }
     Checks checks = sitting.checks();
