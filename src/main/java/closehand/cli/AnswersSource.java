@@ -12,7 +12,9 @@ import closehand.json.FlatReader;
 import closehand.json.GameChangesReader;
 import closehand.json.JsonReader;
 import closehand.json.JsonValue;
+import closehand.json.OwnLimitsReader;
 import closehand.rules.GameActions;
+import closehand.strain.OwnLimits;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.Files;
@@ -33,19 +35,25 @@ final class AnswersSource {
    * What came of reading.
    *
    * @param profiles profiles of games whose actions the file changes, by slot from 1
+   * @param limits what the file says that no question asks
    */
   record Loaded(
-      Optional<Answers> answers, Map<Integer, GameProfile> profiles, List<Problem> problems) {}
+      Optional<Answers> answers,
+      Map<Integer, GameProfile> profiles,
+      OwnLimits limits,
+      List<Problem> problems) {}
 
   /**
    * What stands in a file, before anybody knows the questions.
    *
    * @param values fact id to value; nothing when the file is no JSON
    * @param games games whose actions the file changes; nothing when the file is no JSON
+   * @param limits what the file says that no question asks
    */
   record Read(
       Optional<Map<String, FlatValue>> values,
       Optional<GameChangesReader.Written> games,
+      OwnLimits limits,
       List<Problem> problems) {}
 
   /** Reads the file, or standard input for {@code -}. */
@@ -57,17 +65,22 @@ final class AnswersSource {
         JsonReader.read(standard ? "standard input" : file, bytes, problems);
     if (document.filter(AnyAnswers::isCase).isPresent()) {
       problems.add(savedCase(document.get()));
-      return new Read(Optional.empty(), Optional.empty(), problems);
+      return new Read(Optional.empty(), Optional.empty(), OwnLimits.NONE, problems);
     }
     Optional<GameChangesReader.Written> games = document.map(GameChangesReader::split);
-    return new Read(games.map(g -> FlatReader.read(g.rest(), problems)), games, problems);
+    OwnLimits limits = document.map(d -> OwnLimitsReader.read(d, problems)).orElse(OwnLimits.NONE);
+    return new Read(
+        games.map(g -> FlatReader.read(OwnLimitsReader.rest(g.rest()), problems)),
+        games,
+        limits,
+        problems);
   }
 
   /** Matches what was read with the questions; no answers when anything in it is wrong. */
   static Loaded match(Bank bank, Read read) {
     List<Problem> problems = new ArrayList<>(read.problems());
     if (read.values().isEmpty()) {
-      return new Loaded(Optional.empty(), Map.of(), problems);
+      return new Loaded(Optional.empty(), Map.of(), OwnLimits.NONE, problems);
     }
     Map<String, FlatValue> values = new LinkedHashMap<>(read.values().get());
     Optional.ofNullable(values.remove(FlatAnswers.CLEARED))
@@ -80,6 +93,7 @@ final class AnswersSource {
     return new Loaded(
         Problem.anyError(problems) ? Optional.empty() : Optional.of(flat.answers()),
         profiles,
+        read.limits(),
         Problem.inLineOrder(problems));
   }
 

@@ -5,6 +5,7 @@ import closehand.interview.Answers;
 import closehand.interview.Interview;
 import closehand.interview.SavedCase;
 import closehand.json.CaseDocument;
+import closehand.strain.OwnLimits;
 import java.util.Map;
 import java.util.Optional;
 
@@ -16,13 +17,15 @@ import java.util.Optional;
  * @param interview the interview behind them, where there is one
  * @param document the whole case, where it is a saved one
  * @param profiles profiles of games whose actions were changed, by slot from 1
+ * @param limits what was said that no question asks
  */
 record Case(
     Answers answers,
     String name,
     Optional<Interview> interview,
     Optional<CaseDocument> document,
-    Map<Integer, GameProfile> profiles) {
+    Map<Integer, GameProfile> profiles,
+    OwnLimits limits) {
   /** The interview as it was saved. */
   Optional<SavedCase> saved() {
     return document.map(CaseDocument::saved);

@@ -5,6 +5,7 @@ import closehand.bank.Problem;
 import closehand.casefile.CaseFile;
 import closehand.casefile.CaseStore;
 import closehand.interview.Interview;
+import closehand.strain.OwnLimits;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -74,7 +75,12 @@ final class CaseLoading {
     Commands.report(answers.problems(), surroundings);
     return Optional.of(
         new Case(
-            answers.answers().get(), "", Optional.empty(), Optional.empty(), answers.profiles()));
+            answers.answers().get(),
+            "",
+            Optional.empty(),
+            Optional.empty(),
+            answers.profiles(),
+            answers.limits()));
   }
 
   private Optional<Case> saved(Bank bank, String name) throws IOException {
@@ -93,7 +99,8 @@ final class CaseLoading {
             file.saved().name(),
             Optional.of(interview),
             Optional.of(file.document()),
-            Map.of()));
+            Map.of(),
+            OwnLimits.NONE));
   }
 
   private Optional<Case> refuse(List<Problem> problems) {

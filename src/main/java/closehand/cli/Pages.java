@@ -126,7 +126,8 @@ final class Pages {
     return one.interview()
         .map(interview -> input(interview, one.name(), isoDate))
         .orElseGet(() -> input(one.answers(), one.name(), isoDate))
-        .with(one.document().map(d -> since(d, isoDate)).orElse(Since.NOTHING));
+        .with(one.document().map(d -> since(d, isoDate)).orElse(Since.NOTHING))
+        .with(one.limits());
   }
 
   /** What a page says about the time since an earlier one. */

@@ -18,6 +18,7 @@ import closehand.report.LoadText;
 import closehand.report.MixLines;
 import closehand.report.PageInput;
 import closehand.report.PlanText;
+import closehand.strain.OwnLimits;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -47,6 +48,7 @@ final class PlanCommand {
       Optional<String> explain,
       List<String> efforts,
       List<String> accepts,
+      Optional<String> relief,
       boolean load,
       boolean compare,
       boolean keep,
@@ -85,7 +87,12 @@ final class PlanCommand {
       surroundings.error().println(wrong.get());
       return ExitCode.USAGE;
     }
-    PageInput input = pages.input(found.get(), surroundings.today());
+    Optional<OwnLimits> limits =
+        SaidAboutLoad.relief(found.get().limits(), wanted.relief(), surroundings.error());
+    if (limits.isEmpty()) {
+      return ExitCode.USAGE;
+    }
+    PageInput input = pages.input(found.get(), surroundings.today()).with(limits.get());
     Optional<Planning> planning = Pages.planning(input, found.get());
     return planning.isPresent() ? plan(planning.get(), input) : withheld(input);
   }
@@ -162,7 +169,7 @@ final class PlanCommand {
     return PlanWriter.write(
         all.stream().map(Planned::plan).toList(),
         all.stream().map(ClashLines::demands).toList(),
-        LoadText.day(input, all, rated).games(),
+        Optional.of(LoadText.day(input, all, rated)),
         rated.accepted(),
         List.of());
   }

@@ -78,6 +78,12 @@ final class PlanOptions extends Subcommand {
   private List<String> efforts = new ArrayList<>();
 
   @Option(
+      names = "--relief",
+      paramLabel = "MINUTES",
+      description = "How often this player takes the weight off, as their health team set it.")
+  private @Nullable String relief;
+
+  @Option(
       names = "--accept",
       paramLabel = "PART=NAME: REASON",
       description = "A clinician accepts a red part of the body, by name and with a reason.")
@@ -119,6 +125,7 @@ final class PlanOptions extends Subcommand {
             Optional.ofNullable(explain),
             efforts,
             accepts,
+            Optional.ofNullable(relief),
             load,
             compare,
             keep,

@@ -5,6 +5,7 @@ import closehand.bank.Where;
 import closehand.report.LoadText;
 import closehand.strain.Accepted;
 import closehand.strain.Body;
+import closehand.strain.OwnLimits;
 import java.io.PrintStream;
 import java.util.ArrayList;
 import java.util.List;
@@ -43,6 +44,21 @@ final class SaidAboutLoad {
     return problems.isEmpty()
         ? Optional.of(new LoadText.Rated(body.effort(), accepted))
         : Optional.empty();
+  }
+
+  /**
+   * The limits with an interval of pressure relief, where one was said.
+   *
+   * @return empty after saying on {@code error} what is wrong and how to mend it
+   */
+  static Optional<OwnLimits> relief(OwnLimits limits, Optional<String> minutes, PrintStream error) {
+    List<Problem> problems = new ArrayList<>();
+    OwnLimits said =
+        minutes
+            .map(m -> limits.relieving(Where.file("--relief"), number(m), problems))
+            .orElse(limits);
+    problems.forEach(p -> error.println(p.where() + ": " + p.what() + " " + p.mend()));
+    return problems.isEmpty() ? Optional.of(said) : Optional.empty();
   }
 
   /** The number, or none that is one. */

@@ -64,10 +64,17 @@ public final class AnyAnswers {
     if (isCase(document)) {
       return Optional.of(new AnyAnswers(document, Optional.empty()));
     }
-    Map<String, FlatValue> values = FlatReader.read(document, found);
+    Map<String, FlatValue> values = FlatReader.read(answersOf(document), found);
     return Problem.anyError(found)
         ? Optional.empty()
         : Optional.of(new AnyAnswers(document, Optional.of(values)));
+  }
+
+  /**
+   * The document without what is no answer: changed actions of games, and what was said of load.
+   */
+  private static JsonValue answersOf(JsonValue document) {
+    return OwnLimitsReader.rest(GameChangesReader.split(document).rest());
   }
 
   /**

@@ -7,11 +7,13 @@ import closehand.plan.ControlPlan.LeftOut;
 import closehand.plan.ControlPlan.RunnerUp;
 import closehand.plan.ControlPlan.Shared;
 import closehand.strain.Accepted;
+import closehand.strain.DayLoad;
 import closehand.strain.PlanLoad;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Writes control plans as one JSON object for other programs. The members {@code plans}, and in
@@ -35,20 +37,20 @@ public final class PlanWriter {
    * @param withheld why there are none while suggestions wait; empty otherwise
    */
   public static String write(List<ControlPlan> plans, List<String> withheld) {
-    return write(plans, List.of(), List.of(), List.of(), withheld);
+    return write(plans, List.of(), Optional.empty(), List.of(), withheld);
   }
 
   /**
    * The same with what each plan asks of the body.
    *
    * @param clashes for each plan the demands that cannot be kept together, as few as can be
-   * @param loads one a plan, in the same order, or none
+   * @param day what each plan asks, in the same order; nothing where nobody worked it out
    * @param accepted red parts that a clinician accepted
    */
   public static String write(
       List<ControlPlan> plans,
       List<List<String>> clashes,
-      List<PlanLoad> loads,
+      Optional<DayLoad> day,
       List<Accepted> accepted,
       List<String> withheld) {
     return PrettyJson.write(
@@ -57,16 +59,21 @@ public final class PlanWriter {
           out.writeArrayFieldStart("plans");
           for (int i = 0; i < plans.size(); i++) {
             out.writeStartObject();
-            new PlanWriter(out).plan(plans.get(i));
+            int place = i;
+            Optional<PlanLoad> load = day.map(d -> d.games().get(place));
+            new PlanWriter(out).plan(plans.get(i), load);
             if (i < clashes.size() && !clashes.get(i).isEmpty()) {
               texts(out, "clash", clashes.get(i));
             }
-            if (i < loads.size()) {
-              LoadWriter.write(out, loads.get(i), accepted);
+            if (load.isPresent()) {
+              new LoadWriter(out).write(load.get(), accepted);
             }
             out.writeEndObject();
           }
           out.writeEndArray();
+          if (day.isPresent()) {
+            new LoadWriter(out).day(day.get());
+          }
           out.writeBooleanField("withheld", !withheld.isEmpty());
           if (!withheld.isEmpty()) {
             texts(out, "because", withheld);
@@ -75,7 +82,7 @@ public final class PlanWriter {
         });
   }
 
-  private void plan(ControlPlan plan) throws IOException {
+  private void plan(ControlPlan plan, Optional<PlanLoad> asked) throws IOException {
     out.writeNumberField("game", plan.game());
     out.writeStringField("genre", plan.genre());
     texts(out, "approaches", plan.approaches());
@@ -103,7 +110,7 @@ public final class PlanWriter {
       out.writeStringField("id", load.effector());
       out.writeNumberField("perMinute", rounded(load.perMinute()));
       out.writeNumberField("heldShare", rounded(load.heldShare()));
-      out.writeStringField("light", load.light().name().toLowerCase(Locale.ROOT));
+      out.writeStringField("light", light(load, asked));
       out.writeEndObject();
     }
     out.writeEndArray();
@@ -112,6 +119,16 @@ public final class PlanWriter {
     if (!plan.unkept().isEmpty()) {
       texts(out, "unkept", plan.unkept());
     }
+  }
+
+  /** A red part that was accepted is red; only the search goes by other lines then. */
+  private static String light(EffectorLoad load, Optional<PlanLoad> asked) {
+    return asked.stream()
+        .flatMap(a -> a.effectors().stream())
+        .filter(e -> e.effector().equals(load.effector()))
+        .map(LoadWriter::light)
+        .findFirst()
+        .orElse(load.light().name().toLowerCase(Locale.ROOT));
   }
 
   private void assignment(Assignment assignment) throws IOException {

@@ -31,7 +31,7 @@ final class LoadDetails {
   static List<Piece> of(Bank bank, DayLoad day) {
     LoadDetails details = new LoadDetails();
     day.games().forEach(g -> details.game(bank, g));
-    details.pieces.addAll(LoadLines.together(day));
+    details.day(day);
     details.pieces.add(new Heading("What to know beside the figures"));
     details.notes.stream()
         .filter(f -> f != Flag.EFFORT_NOT_RATED)
@@ -40,6 +40,15 @@ final class LoadDetails {
     details.pieces.add(new Heading("Methods"));
     details.methods.forEach(m -> details.pieces.add(Paragraph.item(LoadWords.source(m))));
     return details.pieces;
+  }
+
+  /** The games of a day together; for a single game that is the figure of the game. */
+  private void day(DayLoad day) {
+    if (day.hands().isEmpty()) {
+      return;
+    }
+    pieces.add(new Heading("All games of a day together"));
+    day.hands().forEach((hand, load) -> add(Phrases.upper(hand.words()), load));
   }
 
   private void game(Bank bank, PlanLoad load) {
@@ -60,6 +69,10 @@ final class LoadDetails {
     for (EffectorReading part : load.effectors()) {
       String who = Phrases.upper(Effectors.words(part.effector()));
       add(who, part.index());
+      add(who, part.secondLook(load.time().hoursPerDay()));
+      if (part.indexesDisagree(load.time().hoursPerDay())) {
+        pieces.add(Paragraph.item(who + ": " + LoadWords.FAR_APART));
+      }
       add(who, part.hold());
     }
     for (HandReading hand : load.hands()) {

@@ -85,13 +85,20 @@ final class LoadLines {
       pieces.add(new Gap());
       pieces.add(Paragraph.of("All games of a day together, each for the same time:"));
       for (Map.Entry<BodyPart.Hand, Load> one : day.hands().entrySet()) {
+        String mostly =
+            one.getValue()
+                .figure()
+                .filter(f -> !f.drivers().isEmpty())
+                .map(f -> " Most of it: " + drivers(f) + ".")
+                .orElse("");
         pieces.add(
             Paragraph.item(
                 "Your "
                     + one.getKey().words()
                     + " as a whole, by a method for paid work: "
                     + said(one.getValue())
-                    + "."));
+                    + "."
+                    + mostly));
       }
     }
     return pieces;

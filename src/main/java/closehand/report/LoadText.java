@@ -10,6 +10,7 @@ import closehand.strain.PlayTime;
 import closehand.strain.PlayTimes;
 import closehand.strain.SessionPlan;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -42,7 +43,9 @@ public final class LoadText {
 
   /** What the plans of one player ask over a day. */
   public static DayLoad day(PageInput input, List<Planned> plans, Rated rated) {
-    Body body = new Body(rated.effort(), Body.of(input.answers()).tapsInTenSeconds());
+    Map<String, Double> effort = new HashMap<>(input.limits().effort());
+    effort.putAll(rated.effort());
+    Body body = new Body(effort, Body.of(input.answers()).tapsInTenSeconds());
     PlayTime time = PlayTimes.of(input.answers());
     List<PlanLoad> loads = new ArrayList<>();
     for (Planned planned : plans) {
@@ -104,7 +107,7 @@ public final class LoadText {
                   SessionPlan.of(SessionLines.pace(input).heavyHand(day.isHeavy())))));
     }
     if (!day.games().isEmpty() && input.warns("C-PRESSURE")) {
-      pieces.add(Paragraph.of(SessionLines.RELIEF));
+      pieces.add(Paragraph.of(SessionLines.relief(input)));
     }
     pieces.addAll(LoadLines.standing(day.games()));
     return pieces;

@@ -6,6 +6,7 @@ import closehand.interview.Answers;
 import closehand.plan.EqualStandings;
 import closehand.rules.Advice;
 import closehand.rules.Warning;
+import closehand.strain.OwnLimits;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -24,6 +25,7 @@ import java.util.TreeMap;
  * @param isoDate the day of the page, such as {@code 2026-11-25}
  * @param since what there is to say about the time since an earlier page
  * @param equal what the rules give equal points, in its order by plans; none where nobody looked
+ * @param limits what was said about the body that no question asks
  */
 public record PageInput(
     Bank bank,
@@ -36,7 +38,8 @@ public record PageInput(
     String caseName,
     String isoDate,
     Since since,
-    EqualStandings equal) {
+    EqualStandings equal,
+    OwnLimits limits) {
   public PageInput {
     byGame = java.util.Collections.unmodifiableMap(new TreeMap<>(byGame));
     changes = Map.copyOf(changes);
@@ -65,7 +68,8 @@ public record PageInput(
         caseName,
         isoDate,
         Since.NOTHING,
-        EqualStandings.NONE);
+        EqualStandings.NONE,
+        OwnLimits.NONE);
   }
 
   /** The same with something to say about the time since an earlier page. */
@@ -81,7 +85,25 @@ public record PageInput(
         caseName,
         isoDate,
         earlier,
-        equal);
+        equal,
+        limits);
+  }
+
+  /** The same with what was said about the body that no question asks. */
+  public PageInput with(OwnLimits said) {
+    return new PageInput(
+        bank,
+        answers,
+        together,
+        byGame,
+        changes,
+        finished,
+        openQuestions,
+        caseName,
+        isoDate,
+        since,
+        equal,
+        said);
   }
 
   /** The same with what stands equal by the rules in its order by plans. */
@@ -97,7 +119,8 @@ public record PageInput(
         caseName,
         isoDate,
         since,
-        found);
+        found,
+        limits);
   }
 
   /** The answers with their questions. */

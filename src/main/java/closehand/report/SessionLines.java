@@ -14,18 +14,31 @@ final class SessionLines {
    * least 2 minutes are from a hospital's sheet on pressure relief; care is individual (NPIAP,
    * EPUAP, PPPIA 2025).
    */
-  static final String RELIEF =
-      "These pauses do not take your weight off. For that, stop at the interval your health team set,"
-          + " or every 20 to 30 minutes where none is set, and take at least 2 minutes.";
+  private static final String RELIEF = "These pauses do not take your weight off. For that, stop ";
+
+  private static final String NOT_ASKED =
+      "at the interval your health team set, which is not asked here, or every 20 to 30 minutes where"
+          + " none is set, and take at least 2 minutes.";
 
   private SessionLines() {}
+
+  /** When to take the weight off: at the interval that was said, or at the usual one. */
+  static String relief(PageInput input) {
+    OptionalDouble own = input.limits().reliefMinutes();
+    return own.isPresent()
+        ? RELIEF
+            + "every "
+            + PlayLimit.words((int) Math.round(own.getAsDouble()))
+            + ", your own interval, and take at least 2 minutes."
+        : RELIEF + NOT_ASKED;
+  }
 
   /** What the answers and cautions say about pauses. */
   static Pace pace(PageInput input) {
     return new Pace(
         known(input, "end.minutes"),
         known(input, "goal.sessionMin"),
-        OptionalDouble.empty(),
+        input.limits().reliefMinutes(),
         input.warns("C-PEM"),
         input.warns("C-PAIN2H"),
         input.warns("C-FATIGUE"),

@@ -39,7 +39,7 @@ public record EffectorReading(
         uses,
         presses(uses, body.taps(effector)),
         light(uses, body.taps(effector)),
-        CompositeStrain.of(presses, hoursPerDay),
+        CompositeStrain.of(presses, hoursPerDay).flagged(Flag.WRIST_NOT_ASKED),
         longest == null
             ? Load.outside(Method.ENDURANCE, Flag.NOTHING_TO_DO)
             : Endurance.of(longest));
@@ -64,6 +64,32 @@ public record EffectorReading(
     return OneMinute.isImpossible(pressed)
         ? Load.outside(Method.LOAD_LIGHT, Flag.MORE_THAN_A_MINUTE)
         : LoadLight.of(presses(uses, taps));
+  }
+
+  /**
+   * The index of 1995 of the press that is heaviest by it, as a second look beside {@link #index};
+   * outside for parts that are no hand.
+   */
+  public Load secondLook(double hoursPerDay) {
+    Load heaviest = Load.outside(Method.STRAIN_INDEX_1995, Flag.NOTHING_TO_DO);
+    for (Use use : uses) {
+      Load one = StrainIndex1995.of(use.exertion(), hoursPerDay);
+      if (one.amount().orElse(0) >= heaviest.amount().orElse(0)) {
+        heaviest = one;
+      }
+    }
+    return heaviest;
+  }
+
+  /** Whether the two indexes lie as far apart as their bands can, so that somebody should look. */
+  public boolean indexesDisagree(double hoursPerDay) {
+    Optional<Band> newer = index.figure().map(Load.Figure::band);
+    Optional<Band> older = secondLook(hoursPerDay).figure().map(Load.Figure::band);
+    return newer.isPresent()
+        && older.isPresent()
+        && newer.get() != older.get()
+        && newer.get() != Band.MIDDLE
+        && older.get() != Band.MIDDLE;
   }
 
   /** Whether this part is red, or asked for more than can be. */

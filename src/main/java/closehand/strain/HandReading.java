@@ -24,7 +24,7 @@ public record HandReading(
 
   static HandReading of(
       BodyPart.Hand hand, List<Exertion> presses, double hoursPerDay, double pressShare) {
-    Load composite = CompositeStrain.of(presses, hoursPerDay);
+    Load composite = CompositeStrain.of(presses, hoursPerDay).flagged(Flag.WRIST_NOT_ASKED);
     return new HandReading(
         hand,
         composite,

@@ -1,5 +1,6 @@
 package closehand.strain;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -37,6 +38,16 @@ public sealed interface Load {
   /** The case lies outside the method for this reason. */
   static Load outside(Method method, Flag why) {
     return new Outside(method, List.of(why));
+  }
+
+  /** The same with something more to know beside its figure; as it is where there is none. */
+  default Load flagged(Flag flag) {
+    if (!(this instanceof Figure figure) || figure.flags().contains(flag)) {
+      return this;
+    }
+    List<Flag> more = new ArrayList<>(figure.flags());
+    more.add(flag);
+    return new Figure(figure.method(), figure.value(), figure.band(), figure.drivers(), more);
   }
 
   /** The figure, where there is one. */

@@ -17,6 +17,11 @@ public final class LoadWords {
   /** Stands where a figure is missing. */
   public static final String OUTSIDE = "outside this method";
 
+  /** Stands where two methods for one thing lie far apart. */
+  public static final String FAR_APART =
+      "The two strain indexes lie far apart here, so compare no plans by either before somebody has"
+          + " looked at these presses.";
+
   /** What no method counts. */
   public static final String DAYS =
       "Days a week are in no method. Think of them yourself: a day off is a pause too.";
