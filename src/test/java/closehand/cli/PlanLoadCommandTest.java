@@ -6,10 +6,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.bank.Effectors;
 import closehand.strain.LoadWords;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** What {@code closehand plan} says about the load of its plans. */
 class PlanLoadCommandTest {
+  @TempDir private Path folder = Path.of(".");
+
   private static final String HERON = "examples/quiet-heron/answers.json";
 
   private static World plan(String... more) {
@@ -76,6 +82,11 @@ class PlanLoadCommandTest {
     String accepted = flat(plan(accepting));
     assertTrue(accepted.contains("wheel click, right middle finger"), accepted);
     assertTrue(accepted.contains("red: very busy"), accepted);
+    String[] asJson = java.util.Arrays.copyOf(accepting, accepting.length + 1);
+    asJson[accepting.length] = "--json";
+    String json = flat(plan(asJson));
+    assertTrue(json.matches(".*\"id\" : \"R.M\", [^}]*\"light\" : \"red\".*"), json);
+    assertTrue(json.contains("\"acceptedBy\" : \"A. Clinician\""), json);
     assertTrue(
         accepted.contains(
             "Your right middle finger is above the red line; accepted by A. Clinician: \"short"
@@ -89,6 +100,48 @@ class PlanLoadCommandTest {
     assertTrue(json.contains("\"load\" : { \"hands\" : [ { \"id\" : \"right\""), json);
     assertTrue(json.contains("\"method\" : \"Composite Strain Index\""), json);
     assertTrue(json.contains("\"blockedBy\" : [ ]"), json);
+    assertTrue(json.contains("\"source\" : \"Garg, Moore, Kapellusch"), json);
+    assertTrue(json.contains("\"drivers\" : [ { \"part\" : \"R."), json);
+    assertTrue(json.contains("\"wrist-not-asked\""), json);
+    assertTrue(json.contains("\"method\" : \"Strain Index of 1995\""), json);
+    assertTrue(json.contains("\"day\" : { \"hands\" : [ { \"id\" : \"right\""), json);
+    assertTrue(json.contains("\"method\" : \"Cumulative Strain Index\""), json);
+  }
+
+  @Test
+  void theSecondLookAndTheDayStandAmongTheMethods() {
+    String text = flat(plan("--load"));
+    assertTrue(text.contains("Strain Index of 1995: "), text);
+    assertTrue(text.contains("ALL GAMES OF A DAY TOGETHER"), text);
+    assertTrue(text.contains("Cumulative Strain Index: "), text);
+    assertTrue(text.contains("The wrist counts as straight."), text);
+  }
+
+  /** What no question asks can stand in an answers file. */
+  @Test
+  void effortsAndAnIntervalOfReliefComeWithTheAnswers() throws IOException {
+    String heron = Files.readString(Path.of("examples/quiet-heron/answers.json"));
+    String efforts = "\"" + String.join("\": 8, \"", Effectors.all()) + "\": 8";
+    String load = "{ \"load\": { \"effort\": { " + efforts + " }, \"reliefMinutes\": 25 },";
+    Path file = Files.writeString(folder.resolve("a.json"), heron.replaceFirst("\\{", load));
+    World rated = World.run("", "plan", "--answers", file.toString(), "--ascii");
+    assertFalse(flat(rated).contains("Effort has not been rated"), rated.output() + rated.error());
+    World replayed =
+        World.run("", "replay", file.toString(), "--bank", "question-banks/core");
+    assertEquals(ExitCode.DONE, replayed.code(), replayed.error());
+    Path wrong =
+        Files.writeString(
+            folder.resolve("b.json"),
+            heron.replaceFirst(
+                "\\{",
+                "{ \"load\": { \"effort\": { \"R.T\": 11, \"toe\": 1 }, \"reliefMinutes\": 2, \"x\": 1 },"));
+    World refused = World.run("", "plan", "--answers", wrong.toString());
+    assertEquals(ExitCode.BAD_DATA, refused.code());
+    assertTrue(refused.error().contains("Effort is a number from 0 to 10."), refused.error());
+    assertTrue(refused.error().contains("This body part is not known."), refused.error());
+    assertTrue(refused.error().contains("minutes from 5 to 240"), refused.error());
+    assertTrue(refused.error().contains("\"x\" means nothing here."), refused.error());
+    assertEquals(ExitCode.USAGE, plan("--relief", "often").code());
   }
 
   @Test
