@@ -18,7 +18,12 @@ final class Waits {
     if (effect instanceof Effect.Print) {
       return Optional.of("The printer is being asked.");
     }
-    if (effect instanceof Effect.WorkOutPlan) {
+    if (effect instanceof Effect.ChangeByHand change && !change.at().takesTime(change.digit())) {
+      return Optional.empty();
+    }
+    if (effect instanceof Effect.WorkOutPlan
+        || effect instanceof Effect.BeginByHand
+        || effect instanceof Effect.ChangeByHand) {
       return Optional.of("The plan is being worked out.");
     }
     return effect instanceof Effect.CheckBank
