@@ -126,8 +126,7 @@ class PlanLoadCommandTest {
     Path file = Files.writeString(folder.resolve("a.json"), heron.replaceFirst("\\{", load));
     World rated = World.run("", "plan", "--answers", file.toString(), "--ascii");
     assertFalse(flat(rated).contains("Effort has not been rated"), rated.output() + rated.error());
-    World replayed =
-        World.run("", "replay", file.toString(), "--bank", "question-banks/core");
+    World replayed = World.run("", "replay", file.toString(), "--bank", "question-banks/core");
     assertEquals(ExitCode.DONE, replayed.code(), replayed.error());
     Path wrong =
         Files.writeString(
