@@ -127,7 +127,13 @@ final class PractiseCommand {
   private List<String> missing(
       CaseLoading loading, Case one, Interview now, List<PracticeRecord> earlier, Diary diary) {
     Case changed =
-        new Case(now.answers(), one.name(), Optional.of(now), one.document(), one.profiles());
+        new Case(
+            now.answers(),
+            one.name(),
+            Optional.of(now),
+            one.document(),
+            one.profiles(),
+            one.limits());
     PageInput input = loading.pages().input(changed, surroundings.today());
     List<String> lines = new ArrayList<>();
     if (!input.together().stops().isEmpty()) {
