@@ -161,12 +161,12 @@ final class InterviewCommand {
     if (ending == LineFace.Ending.DELETED) {
       return ExitCode.DONE;
     }
+    Leaving leaving = new Leaving(surroundings, console, pages, kept, desk);
     if (ending == LineFace.Ending.NO_CONSENT) {
-      kept.pages().delete();
+      leaving.withoutConsent();
       surroundings.output().flush();
       return ExitCode.DONE;
     }
-    Leaving leaving = new Leaving(surroundings, console, pages, kept, desk);
     boolean all =
         ending == LineFace.Ending.STOPPED
             ? leaving.stopped(face.interview())

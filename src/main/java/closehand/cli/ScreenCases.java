@@ -361,6 +361,11 @@ final class ScreenCases implements CaseBook, AutoCloseable {
     }
 
     @Override
+    public boolean isKept() {
+      return false;
+    }
+
+    @Override
     public void save(Interview interview) {}
 
     @Override

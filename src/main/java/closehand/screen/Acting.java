@@ -74,7 +74,7 @@ final class Acting {
       return model.pushing(show.screen());
     }
     if (act instanceof Act.Swap swap) {
-      return model.replacing(model.fresh(swap.screen()));
+      return model.swapping(swap.screen());
     }
     if (act instanceof Act.Turn turn) {
       return model.replacing(new Layer(turn.screen(), model.top().spot()));

@@ -217,6 +217,10 @@ class RequirementsTest {
   void a19HelpIsBehindTheSameKeyInTheSamePlace(Scenes.Scene scene) {
     ScreenModel model = scene.at(ScreenSize.USUAL, Glyphs.UNICODE);
     List<String> text = model.frame().text();
+    if (scene.name().equals("one-moment")) {
+      assertEquals("", text.get(text.size() - 1), "no key does anything, so none is named");
+      return;
+    }
     // A passphrase may hold any character; while one is typed, help is F1, as everywhere besides.
     boolean spelling = model.top().screen() instanceof SecretScreen secret && secret.spells();
     String first = spelling ? " F1 help" : " ? help";
