@@ -16,8 +16,7 @@ import java.util.List;
 public record Problem(Severity severity, Where where, String code, String what, String mend) {
 
   /** The order of lines and columns inside a file. */
-  public static final Comparator<Problem> BY_PLACE =
-      Comparator.<Problem>comparingInt(p -> p.where.line()).thenComparingInt(p -> p.where.column());
+  public static final Comparator<Problem> BY_PLACE = Problem::compareByPlace;
 
   /** How bad a problem is. */
   public enum Severity {
@@ -40,6 +39,11 @@ public record Problem(Severity severity, Where where, String code, String what, 
   /** Whether any of these stops the file from being used. */
   public static boolean anyError(List<Problem> problems) {
     return problems.stream().anyMatch(p -> p.severity == Severity.ERROR);
+  }
+
+  private static int compareByPlace(Problem one, Problem other) {
+    int lines = Integer.compare(one.where.line(), other.where.line());
+    return lines != 0 ? lines : Integer.compare(one.where.column(), other.where.column());
   }
 
   /** Problems of one file in the order of its lines, those about the whole file first. */

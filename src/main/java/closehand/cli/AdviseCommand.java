@@ -19,6 +19,8 @@ final class AdviseCommand {
 
   int run(boolean json) throws IOException {
     CaseLoading loading = new CaseLoading(surroundings, bank.folder(), source);
+    // While the bank is being read there is time to find out the day.
+    String today = surroundings.today();
     Optional<Case> found = loading.load();
     if (found.isEmpty()) {
       return loading.exitCode();
@@ -28,7 +30,7 @@ final class AdviseCommand {
     String text =
         json
             ? AdviceWriter.write(pages.advise(one.answers()), pages.byGame(one.answers()))
-            : SuggestionText.of(pages.input(one, surroundings.today()), bank.glyphs(surroundings));
+            : SuggestionText.of(pages.input(one, today), bank.glyphs(surroundings));
     surroundings.output().print(text);
     surroundings.output().flush();
     return ExitCode.DONE;

@@ -13,7 +13,7 @@ final class Ahead<T> {
   private Optional<RuntimeException> trouble = Optional.empty();
 
   private Ahead(String name, Supplier<T> maker) {
-    thread = new Thread(() -> make(maker), name);
+    thread = new Thread(new Making<>(this, maker), name);
     thread.setDaemon(true);
   }
 
@@ -22,6 +22,14 @@ final class Ahead<T> {
     Ahead<T> ahead = new Ahead<>(name, maker);
     ahead.thread.start();
     return ahead;
+  }
+
+  /** A class of its own: the first lambda of a run takes Java longer than all of this. */
+  private record Making<T>(Ahead<T> ahead, Supplier<T> maker) implements Runnable {
+    @Override
+    public void run() {
+      ahead.make(maker);
+    }
   }
 
   private void make(Supplier<T> maker) {

@@ -13,6 +13,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** Loads a question bank: the one inside the program, or one in a folder after a full check. */
 final class BankSource {
@@ -34,15 +35,19 @@ final class BankSource {
 
   /** The same beside the rest of a start. */
   static Ahead<Loaded> ahead(Optional<Path> folder) {
-    return Ahead.begin(
-        "bank",
-        () -> {
-          try {
-            return load(folder);
-          } catch (IOException e) {
-            throw new UncheckedIOException(e);
-          }
-        });
+    return Ahead.begin("bank", new Loading(folder));
+  }
+
+  /** Loads a bank on another thread. */
+  private record Loading(Optional<Path> folder) implements Supplier<Loaded> {
+    @Override
+    public Loaded get() {
+      try {
+        return load(folder);
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
   }
 
   /** What {@link #ahead} loads, once it is. */

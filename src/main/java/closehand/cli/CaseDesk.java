@@ -232,11 +232,7 @@ final class CaseDesk implements Desk {
         .forEach(m -> today.add(m.at(Moment.now(clock))));
     int minutes = (int) Duration.between(begun, clock.instant()).toMinutes();
     return new TaskGate.Day(
-        today,
-        sinceLast(today),
-        PartOfDay.at(clock),
-        Math.max(0, minutes),
-        kept.stops().with(today).why(pages.bank(), today()));
+        today, sinceLast(today), PartOfDay.at(clock), Math.max(0, minutes), kept.diary(), today());
   }
 
   private Optional<Long> sinceLast(List<Measured> today) {

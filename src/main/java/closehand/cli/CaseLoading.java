@@ -14,15 +14,16 @@ import java.util.Optional;
 /** Loads the bank, then the answers of a case or of a file, and says what is wrong with either. */
 final class CaseLoading {
   private final Surroundings surroundings;
-  private final Optional<Path> bankFolder;
   private final AnswersOption source;
   private Optional<Pages> pages = Optional.empty();
   private final OnceAsked passphrases;
+  private final Ahead<BankSource.Loaded> bank;
   private int exitCode = ExitCode.DONE;
 
+  /** Begins to load the bank; whoever needs it waits for it. */
   CaseLoading(Surroundings surroundings, Optional<Path> bankFolder, AnswersOption source) {
+    this.bank = BankSource.ahead(bankFolder);
     this.surroundings = surroundings;
-    this.bankFolder = bankFolder;
     this.source = source;
     this.passphrases = new OnceAsked(surroundings.passphrases());
   }
@@ -51,20 +52,19 @@ final class CaseLoading {
       exitCode = ExitCode.USAGE;
       return Optional.empty();
     }
-    Ahead<BankSource.Loaded> ahead = BankSource.ahead(bankFolder);
     Optional<AnswersSource.Read> read =
         source.answers().isPresent()
             ? Optional.of(AnswersSource.read(source.answers().get(), surroundings.input()))
             : Optional.empty();
-    BankSource.Loaded loaded = BankSource.await(ahead);
+    BankSource.Loaded loaded = BankSource.await(bank);
     if (loaded.bank().isEmpty()) {
       return refuse(loaded.problems());
     }
-    Bank bank = loaded.bank().get();
-    pages = Optional.of(new Pages(bank));
+    Bank found = loaded.bank().get();
+    pages = Optional.of(new Pages(found));
     return read.isPresent()
-        ? flat(AnswersSource.match(bank, read.get()))
-        : saved(bank, source.caseName().orElseThrow());
+        ? flat(AnswersSource.match(found, read.get()))
+        : saved(found, source.caseName().orElseThrow());
   }
 
   private Optional<Case> flat(AnswersSource.Loaded answers) {

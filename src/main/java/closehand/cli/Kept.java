@@ -2,7 +2,7 @@ package closehand.cli;
 
 import closehand.interview.Interview;
 import closehand.interview.Measured;
-import closehand.report.StoppedToday;
+import closehand.report.Diary;
 import java.io.IOException;
 import java.util.List;
 
@@ -24,9 +24,9 @@ interface Kept {
     return List.of();
   }
 
-  /** What was stopped in the case, as far as it is kept. */
-  default StoppedToday stops() {
-    return StoppedToday.NOTHING;
+  /** What was done with the case on which day, as far as it is kept. */
+  default Diary diary() {
+    return Diary.EMPTY;
   }
 
   /** Why it could not be kept, in a plain sentence. */

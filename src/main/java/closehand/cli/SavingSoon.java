@@ -2,7 +2,7 @@ package closehand.cli;
 
 import closehand.interview.Interview;
 import closehand.interview.Measured;
-import closehand.report.StoppedToday;
+import closehand.report.Diary;
 import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
@@ -54,8 +54,8 @@ final class SavingSoon implements Kept {
   }
 
   @Override
-  public StoppedToday stops() {
-    return kept.stops();
+  public Diary diary() {
+    return kept.diary();
   }
 
   private ExecutorService running() {

@@ -11,7 +11,15 @@ import java.util.Optional;
 @FunctionalInterface
 interface Secrets {
   /** Nobody is there to type one. */
-  Secrets NONE = prompt -> Optional.empty();
+  Secrets NONE = new Nobody();
+
+  /** Types nothing. */
+  final class Nobody implements Secrets {
+    @Override
+    public Optional<char[]> read(String prompt) {
+      return Optional.empty();
+    }
+  }
 
   /** What is typed after this prompt; nothing when nobody can type or wants to. */
   Optional<char[]> read(String prompt);

@@ -12,7 +12,7 @@ import closehand.interview.Measured;
 import closehand.interview.SavedCase;
 import closehand.interview.Suggested;
 import closehand.json.CaseDocument;
-import closehand.report.StoppedToday;
+import closehand.report.Diary;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -80,8 +80,8 @@ final class StoredCase implements Kept, Closeable {
   }
 
   @Override
-  public StoppedToday stops() {
-    return KeptStops.of(document);
+  public Diary diary() {
+    return Diaries.of(document);
   }
 
   /** Whether the case is sealed. */

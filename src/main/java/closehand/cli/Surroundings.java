@@ -42,7 +42,7 @@ record Surroundings(
             new java.io.FileOutputStream(java.io.FileDescriptor.out), false, characters),
         new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.err), true, characters),
         System.getenv(),
-        Clock.systemDefaultZone(),
+        new LocalClock(),
         System.console() != null,
         characters,
         Secrets.ofProcess());

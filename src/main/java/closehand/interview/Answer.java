@@ -46,6 +46,14 @@ public sealed interface Answer {
     }
   }
 
+  /**
+   * Whether it is to be asked later. Every open question asks this, so it does not compare records:
+   * the first comparison of one takes Java longer than the whole rest of a walk.
+   */
+  default boolean isPutOff() {
+    return this instanceof Absent absent && absent.reason() == Reason.LATER;
+  }
+
   /** The value, if one was given. */
   default Optional<Value> given() {
     return this instanceof Given given ? Optional.of(given.value()) : Optional.empty();

@@ -59,7 +59,7 @@ final class Course {
     Answers before = changesWarning ? now.answers().withNothingLowered() : now.answers();
     now = now.with(before.with(place.fact(), new Answers.Recorded(answer, kept)));
     Sitting sitting = now.sitting().giving(place.fact());
-    if (answer.equals(new Answer.Absent(Answer.Reason.LATER))) {
+    if (answer.isPutOff()) {
       sitting = sitting.passing(place.fact());
     }
     Checks checks = sitting.checks();

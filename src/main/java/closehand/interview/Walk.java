@@ -38,8 +38,7 @@ final class Walk {
   /** Whether a field applies and has no answer, or one that asks for later. */
   boolean isOpen(Outline.Place place) {
     Optional<Answer> answer = interview.answers().answer(place.fact());
-    return enablement.applies(place.fact())
-        && (answer.isEmpty() || answer.get().equals(new Answer.Absent(Answer.Reason.LATER)));
+    return enablement.applies(place.fact()) && (answer.isEmpty() || answer.get().isPutOff());
   }
 
   /** Whether a field applies and is dealt with. */

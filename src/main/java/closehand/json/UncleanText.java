@@ -38,7 +38,11 @@ final class UncleanText {
   /** The text with every unclean character replaced by the replacement character. */
   static String replaced(String text) {
     StringBuilder out = new StringBuilder(text.length());
-    text.codePoints().forEach(c -> out.appendCodePoint(isUnclean(c) ? 0xFFFD : c));
+    for (int i = 0; i < text.length(); ) {
+      int point = text.codePointAt(i);
+      out.appendCodePoint(isUnclean(point) ? 0xFFFD : point);
+      i += Character.charCount(point);
+    }
     return oneLine(out.toString());
   }
 

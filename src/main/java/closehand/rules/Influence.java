@@ -5,13 +5,18 @@ import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicReferenceArray;
+import org.jspecify.annotations.Nullable;
 
-/** Which steps and rules a changed answer can reach. */
+/**
+ * Which steps and rules a changed answer can reach. What one fact reaches is worked out when it is
+ * first asked for, since most answers of a case are never tried.
+ */
 final class Influence {
   private final Program program;
   private final Map<Integer, List<Integer>> stepsBySlot = new HashMap<>();
   private final Map<Integer, List<Integer>> rulesBySlot = new HashMap<>();
-  private final List<Reach> reaches = new ArrayList<>();
+  private final AtomicReferenceArray<@Nullable Reach> reaches;
 
   /**
    * What one fact reaches.
@@ -31,7 +36,7 @@ final class Influence {
       int rule = i;
       program.rules().get(i).slots(slot -> note(rulesBySlot, slot, rule));
     }
-    program.table().all().forEach(fact -> reaches.add(reach(fact)));
+    reaches = new AtomicReferenceArray<>(program.table().all().size());
   }
 
   private static void note(Map<Integer, List<Integer>> bySlot, int slot, int reader) {
@@ -40,7 +45,13 @@ final class Influence {
 
   /** What a change of this fact's answer reaches; steps only lead onward, never back. */
   Reach of(Asked fact) {
-    return reaches.get(fact.order());
+    Reach known = reaches.get(fact.order());
+    if (known == null) {
+      // Whoever works it out meanwhile comes to the same.
+      known = reach(fact);
+      reaches.set(fact.order(), known);
+    }
+    return known;
   }
 
   /** Whether of a list of answers nothing counts but how many are picked. */
@@ -72,11 +83,19 @@ final class Influence {
       ordered.add(step);
       step.writes(slot -> touch(slot, steps, rules));
     }
-    return new Reach(ordered, rules.stream().boxed().toList());
+    List<Integer> judged = new ArrayList<>(rules.cardinality());
+    for (int i = rules.nextSetBit(0); i >= 0; i = rules.nextSetBit(i + 1)) {
+      judged.add(i);
+    }
+    return new Reach(ordered, judged);
   }
 
   private void touch(int slot, BitSet steps, BitSet rules) {
-    stepsBySlot.getOrDefault(slot, List.of()).forEach(steps::set);
-    rulesBySlot.getOrDefault(slot, List.of()).forEach(rules::set);
+    for (int step : stepsBySlot.getOrDefault(slot, List.of())) {
+      steps.set(step);
+    }
+    for (int rule : rulesBySlot.getOrDefault(slot, List.of())) {
+      rules.set(rule);
+    }
   }
 }
