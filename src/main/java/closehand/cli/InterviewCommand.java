@@ -20,6 +20,7 @@ final class InterviewCommand {
   private final Surroundings surroundings;
   private final Wanted wanted;
   private final Cases cases;
+  private final Optional<PlainConsole> begun;
 
   /** What was asked for on the command line. */
   static final class Wanted {
@@ -42,8 +43,14 @@ final class InterviewCommand {
   }
 
   InterviewCommand(Surroundings surroundings, Wanted wanted) {
+    this(surroundings, wanted, Optional.empty());
+  }
+
+  /** With a console that was spoken on already, so that no line typed ahead is lost. */
+  InterviewCommand(Surroundings surroundings, Wanted wanted, Optional<PlainConsole> begun) {
     this.surroundings = surroundings;
     this.wanted = wanted;
+    this.begun = begun;
     this.cases = Cases.in(wanted.home, surroundings);
   }
 
@@ -85,7 +92,8 @@ final class InterviewCommand {
       throws IOException {
     boolean scripted = wanted.script.isPresent() || !surroundings.typed();
     Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
-    PlainConsole console = new PlainConsole(surroundings, input, glyphs, scripted);
+    PlainConsole console =
+        begun.orElseGet(() -> new PlainConsole(surroundings, input, glyphs, scripted));
     Ahead<BankSource.Loaded> loading = BankSource.ahead(wanted.bank);
     if (wanted.caseName.isPresent()) {
       return again(console, glyphs, loading, asker, route);

@@ -68,7 +68,7 @@ final class ScreenSession implements AutoCloseable {
     if (stored.isPresent() && interview.isPresent()) {
       code = finish(console, stored.get(), interview.get());
     } else if (interview.isPresent()) {
-      console.say("This player was invented. Nothing was kept.");
+      console.say(Example.LAST);
     }
     surroundings.output().flush();
     return code;

@@ -194,7 +194,8 @@ final class Asides {
   void help() {
     console.say("At any question you can type an answer, or one of these letters and Enter.");
     for (Typed.Command command : Typed.Command.values()) {
-      console.item(command.key(), command.meaning());
+      boolean leaves = command == Typed.Command.LEAVE && !advisor.isKept();
+      console.item(command.key(), leaves ? "leave; nothing is kept" : command.meaning());
     }
     console.say(
         "If a letter is also an answer here, it counts as the answer. A colon before a letter makes it a command:"

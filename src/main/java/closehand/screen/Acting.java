@@ -29,6 +29,9 @@ final class Acting {
     if (act instanceof Act.AnswerAgain again) {
       return answerAgain(model, again.fact());
     }
+    if (act instanceof Act.Correct correct) {
+      return talking(model, () -> Correcting.at(model, correct.fact()));
+    }
     if (act instanceof Act.GoOn) {
       return talking(model, () -> Steering.goOn(model));
     }

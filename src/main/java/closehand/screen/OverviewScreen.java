@@ -37,6 +37,11 @@ record OverviewScreen(List<Overview.Part> parts, String progress, String here, i
         parts, interview.progress().words(), here, NONE, Pages.of(now, Pages.OF_SEVEN));
   }
 
+  /** Whether the answers of one part are in sight. */
+  boolean isPart() {
+    return part != NONE;
+  }
+
   private OverviewScreen on(int otherPart, int otherPage) {
     return new OverviewScreen(parts, progress, here, otherPart, otherPage);
   }
@@ -82,7 +87,12 @@ record OverviewScreen(List<Overview.Part> parts, String progress, String here, i
         .gap();
     int digit = 0;
     for (Overview.Row row : Pages.entries(rows, page, Pages.OF_SEVEN)) {
-      screen.offer(++digit, words(row), new Act.Send(new Message.JumpTo(row.field().fact())));
+      String fact = row.field().fact();
+      boolean answered = row.state() == Overview.State.ANSWERED;
+      screen.offer(
+          ++digit,
+          words(row),
+          answered ? new Act.Correct(fact) : new Act.Send(new Message.JumpTo(fact)));
     }
     Pages.turn(
         screen, MORE, rows.size(), page, Pages.OF_SEVEN, next -> new Act.Swap(on(part, next)));
