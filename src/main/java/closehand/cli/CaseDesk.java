@@ -9,7 +9,9 @@ import closehand.interview.Measured;
 import closehand.interview.Provenance;
 import closehand.interview.Wording;
 import closehand.plan.PlanAsk;
+import closehand.plan.PlanChanges;
 import closehand.plan.Planned;
+import closehand.report.ByHand;
 import closehand.report.CareNotice;
 import closehand.report.Clean;
 import closehand.report.Consultation;
@@ -99,7 +101,12 @@ final class CaseDesk implements Desk {
         Holds.of(advice, interview.asker() == Provenance.By.CLINICIAN),
         notices,
         lowerable,
-        () -> lines(SuggestionText.of(pages.input(interview, kept.name(), today()), glyphs)));
+        () -> lines(SuggestionText.of(ranked(interview), glyphs)));
+  }
+
+  private PageInput ranked(Interview interview) {
+    PageInput input = pages.input(interview, kept.name(), today());
+    return Pages.ranked(input, Pages.planning(input, kept));
   }
 
   private Consultation.Notice notice(Interview interview, Warning warning) {
@@ -165,7 +172,20 @@ final class CaseDesk implements Desk {
 
   @Override
   public List<String> page(Interview interview) {
-    return lines(PlayerPage.of(pages.input(interview, kept.name(), today()), glyphs));
+    return lines(PlayerPage.of(ranked(interview), glyphs));
+  }
+
+  @Override
+  public List<String> keep(Interview interview, PlanChanges changes) {
+    kept.change(changes);
+    return keep(interview);
+  }
+
+  @Override
+  public Optional<ByHand> byHand(Interview interview) {
+    PageInput input = pages.input(interview, kept.name(), today());
+    return Pages.planning(input, kept)
+        .map(p -> ByHand.of(input, p, kept.changes(), PlanWork.PLAN, glyphs));
   }
 
   @Override
@@ -183,8 +203,8 @@ final class CaseDesk implements Desk {
   private List<String> planned(
       Interview interview, BiFunction<PageInput, List<Planned>, String> text) {
     PageInput input = pages.input(interview, kept.name(), today());
-    return Pages.planning(input, Map.of())
-        .map(p -> p.session(PlanAsk.USUAL, () -> PlanCommand.QUICK))
+    return Pages.planning(input, kept)
+        .map(p -> p.session(PlanAsk.USUAL, () -> PlanWork.PLAN))
         .map(plans -> lines(text.apply(input, List.copyOf(plans.values()))))
         .orElseGet(() -> lines(PlanText.withheld(input, glyphs)));
   }

@@ -4,6 +4,7 @@ import closehand.bank.Bank;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
+import closehand.plan.PlanChanges;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
@@ -52,6 +53,18 @@ final class Example {
 
   /** Keeps nothing. */
   static final class NotKept implements Kept {
+    private PlanChanges changes = PlanChanges.NONE;
+
+    @Override
+    public PlanChanges changes() {
+      return changes;
+    }
+
+    @Override
+    public void change(PlanChanges next) {
+      changes = next;
+    }
+
     @Override
     public String name() {
       return "example";

@@ -2,6 +2,8 @@ package closehand.cli;
 
 import closehand.interview.Interview;
 import closehand.interview.Measured;
+import closehand.measure.practice.PracticeRecord;
+import closehand.plan.PlanChanges;
 import closehand.report.Diary;
 import java.io.IOException;
 import java.util.List;
@@ -27,6 +29,19 @@ interface Kept {
   /** What was done with the case on which day, as far as it is kept. */
   default Diary diary() {
     return Diary.EMPTY;
+  }
+
+  /** What the player changed by hand in the games and their plans. */
+  default PlanChanges changes() {
+    return PlanChanges.NONE;
+  }
+
+  /** Keeps these changes by hand, in place of those before, the next time the case is saved. */
+  default void change(PlanChanges changes) {}
+
+  /** Practice runs of the case, the oldest first. */
+  default List<PracticeRecord> practised() {
+    return List.of();
   }
 
   /** Why it could not be kept, in a plain sentence. */

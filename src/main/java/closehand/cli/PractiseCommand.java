@@ -126,7 +126,7 @@ final class PractiseCommand {
       Diary diary,
       int slot) {
     TaskGate gate = TaskGate.of(input.bank()).orElseThrow();
-    Planned planned = planning.plan(slot, PlanAsk.USUAL, PlanCommand.QUICK);
+    Planned planned = planning.inSession(slot, PlanAsk.USUAL, () -> PlanWork.PLAN);
     PracticeKeeping keeping = PracticeKeeping.of(surroundings, source, loading);
     long seed = wanted.seed().orElse(surroundings.clock().millis());
     CasePractice.Sitting sitting =

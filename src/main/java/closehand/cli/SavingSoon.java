@@ -2,6 +2,8 @@ package closehand.cli;
 
 import closehand.interview.Interview;
 import closehand.interview.Measured;
+import closehand.measure.practice.PracticeRecord;
+import closehand.plan.PlanChanges;
 import closehand.report.Diary;
 import java.io.IOException;
 import java.util.List;
@@ -56,6 +58,21 @@ final class SavingSoon implements Kept {
   @Override
   public Diary diary() {
     return kept.diary();
+  }
+
+  @Override
+  public PlanChanges changes() {
+    return kept.changes();
+  }
+
+  @Override
+  public void change(PlanChanges changes) {
+    kept.change(changes);
+  }
+
+  @Override
+  public List<PracticeRecord> practised() {
+    return kept.practised();
   }
 
   private ExecutorService running() {

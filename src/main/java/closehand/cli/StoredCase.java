@@ -12,6 +12,8 @@ import closehand.interview.Measured;
 import closehand.interview.SavedCase;
 import closehand.interview.Suggested;
 import closehand.json.CaseDocument;
+import closehand.measure.practice.PracticeRecord;
+import closehand.plan.PlanChanges;
 import closehand.report.Diary;
 import java.io.Closeable;
 import java.io.IOException;
@@ -82,6 +84,21 @@ final class StoredCase implements Kept, Closeable {
   @Override
   public Diary diary() {
     return Diaries.of(document);
+  }
+
+  @Override
+  public PlanChanges changes() {
+    return document.changes();
+  }
+
+  @Override
+  public void change(PlanChanges changes) {
+    document = document.changing(changes);
+  }
+
+  @Override
+  public List<PracticeRecord> practised() {
+    return document.practised();
   }
 
   /** Whether the case is sealed. */

@@ -232,7 +232,7 @@ public final class LineFace {
       case WHO -> source.ask(console);
       case SO_FAR -> console.lines(consultation.suggestions().lines());
       case EXPLAIN -> asides.explain(desk, interview, ask.rest());
-      case PLAN -> asides.plan(desk, interview);
+      case PLAN -> asides.plan(desk, interview, ask.rest());
       case PAGE -> console.lines(desk.page(interview));
       case LOWER -> lower();
       case ASKER -> {
