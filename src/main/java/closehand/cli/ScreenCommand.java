@@ -125,6 +125,9 @@ final class ScreenCommand {
       throws IOException {
     Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
     Supplier<Bank> bank = () -> loading.get().bank().orElseThrow();
+    Optional<GoingOn.To> next;
+    String name;
+    int code;
     try (ScreenSession session =
         new ScreenSession(surroundings, cases, wanted.bank, bank, glyphs)) {
       if (wanted.transcript.isPresent()) {
@@ -144,8 +147,14 @@ final class ScreenCommand {
         return lineByLine(FaceChoice.noSetUp());
       }
       screen.get().show(session.face());
-      return Optional.of(session.finish());
+      code = session.finish();
+      next = session.next();
+      name = session.book().stored().map(StoredCase::name).orElse("");
     }
+    return Optional.of(
+        code == ExitCode.DONE && next.isPresent() && !name.isEmpty()
+            ? new GoingOn(surroundings, wanted).run(next.get(), name, /* lines= */ false)
+            : code);
   }
 
   private Optional<Integer> lineByLine(FaceChoice choice) {

@@ -48,6 +48,9 @@ public final class LineFace {
     NO_CONSENT,
     /** Consent was not given or was taken back, and the case was deleted. */
     DELETED,
+    /** The person goes on to practise, or to a trial of a set-up; everything is kept. */
+    TO_PRACTICE,
+    TO_TRIAL,
     /** The input ended before the questions did. */
     INPUT_ENDED,
     /** A line of a script could not be followed. */
@@ -148,7 +151,7 @@ public final class LineFace {
     }
     while (true) {
       console.say(
-          "p shows the page, o all answers, j goes back to a question, q leaves"
+          "p shows the page, o all answers, j goes back to a question, f practises or tries something, q leaves"
               + (desk.isKept() ? " and keeps everything." : "."));
       Optional<String> line = console.ask("> ");
       if (line.isEmpty()) {
@@ -156,9 +159,9 @@ public final class LineFace {
       }
       Typed typed = Typed.read(line.get(), Optional.empty());
       if (typed instanceof Typed.Ask ask && ask.command() != Typed.Command.LEAVE) {
-        command(ask, Optional.empty());
-        if (interview.current().isPresent()) {
-          return run();
+        Optional<Ending> ending = command(ask, Optional.empty());
+        if (ending.isPresent() || interview.current().isPresent()) {
+          return ending.orElseGet(this::run);
         }
       } else if (!(typed instanceof Typed.Nothing)) {
         return Ending.FINISHED;
@@ -234,6 +237,9 @@ public final class LineFace {
       case EXPLAIN -> asides.explain(desk, interview, ask.rest());
       case PLAN -> asides.plan(desk, interview, ask.rest());
       case PAGE -> console.lines(desk.page(interview));
+      case FIND_OUT -> {
+        return FindingOut.ask(console);
+      }
       case LOWER -> lower();
       case ASKER -> {
         Sitting.change(console, interview).ifPresent(this::send);

@@ -41,6 +41,7 @@ sealed interface Typed {
     EXPLAIN("e", "explain: why a control is suggested or not, and what would change it"),
     PLAN("g", "the control plan of your games as it stands; g change changes it by hand"),
     PAGE("p", "the page as it stands"),
+    FIND_OUT("f", "find out more: practise the plan, or note a trial of a set-up"),
     LOWER("c", "a clinician lowers a stop"),
     ASKER("a", "change who asks, or short or whole interview"),
     REPEAT("r", "say the question again"),

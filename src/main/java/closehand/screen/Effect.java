@@ -137,6 +137,10 @@ public sealed interface Effect {
     NO_CONSENT,
     /** The case was deleted. */
     DELETED,
+    /** The person goes on to practise the plan; everything is kept. */
+    TO_PRACTICE,
+    /** The person goes on to a trial of a set-up; everything is kept. */
+    TO_TRIAL,
     /** The terminal is gone. */
     CLOSED
   }
