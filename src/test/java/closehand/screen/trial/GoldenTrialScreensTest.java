@@ -97,7 +97,7 @@ class GoldenTrialScreensTest {
     "stopped,195",
     "help,1?",
     "compared-offered,''",
-    "compared,13",
+    "compared,3",
     "whole,TO_PAINAFTER_PAIN"
   })
   void theScreenIsAsItWasFoundGood(String name, String keys) throws IOException {
