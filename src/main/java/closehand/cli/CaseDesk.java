@@ -97,7 +97,7 @@ final class CaseDesk implements Desk {
           .forEach(c -> lowerable.add(new Consultation.Lowerable(c.code(), c.title())));
     }
     return new Consultation(
-        lines(QuietLine.of(advice, openQuestions(interview), glyphs)),
+        lines(QuietLine.of(advice, interview.progress().open(), glyphs)),
         Holds.of(advice, interview.asker() == Provenance.By.CLINICIAN),
         notices,
         lowerable,
@@ -143,8 +143,9 @@ final class CaseDesk implements Desk {
     return List.of();
   }
 
-  private static int openQuestions(Interview interview) {
-    return Math.max(0, interview.progress().total() - interview.answeredCount());
+  @Override
+  public boolean isKept() {
+    return kept.isKept();
   }
 
   @Override

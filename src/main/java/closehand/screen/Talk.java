@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param how how answers are known, where it was set
  * @param announced stops and cautions that were shown
  * @param again whether an answer behind a stop is being given again
+ * @param then the field to return to once an answer is corrected
  * @param past the interview before each change, the latest last
  * @param trouble what went wrong with keeping it, in sentences
  */
@@ -32,6 +33,7 @@ record Talk(
     Optional<Provenance.How> how,
     Announced announced,
     boolean again,
+    Optional<String> then,
     List<Interview> past,
     List<String> trouble) {
   Talk {
@@ -49,6 +51,7 @@ record Talk(
             Optional.empty(),
             Announced.NOTHING,
             false,
+            Optional.empty(),
             List.of(),
             List.of())
         .held();
@@ -102,6 +105,7 @@ record Talk(
     Interview before = past.get(past.size() - 1);
     return with(before, advisor.consult(before), past.subList(0, past.size() - 1))
         .answering(false)
+        .returning(Optional.empty())
         .held();
   }
 
@@ -113,15 +117,31 @@ record Talk(
   }
 
   private Talk with(Interview next, Consultation meaning, List<Interview> before) {
-    return new Talk(advisor, next, meaning, by, how, announced, again, before, trouble);
+    return new Talk(advisor, next, meaning, by, how, announced, again, then, before, trouble);
   }
 
   Talk answering(boolean on) {
-    return new Talk(advisor, interview, consultation, by, how, announced, on, past, trouble);
+    return new Talk(advisor, interview, consultation, by, how, announced, on, then, past, trouble);
+  }
+
+  /** With a field to return to once an answer is corrected, or none. */
+  Talk returning(Optional<String> fact) {
+    return new Talk(
+        advisor, interview, consultation, by, how, announced, again, fact, past, trouble);
+  }
+
+  /** Back where somebody was before correcting an answer; the same where that cannot be asked. */
+  Talk returned() {
+    Talk free = returning(Optional.empty());
+    if (then.isEmpty()) {
+      return free;
+    }
+    Interview there = interview.after(new Message.JumpTo(then.get()));
+    return there.refusal().isPresent() ? free : free.with(there, consultation, past);
   }
 
   Talk hearing(Announced next) {
-    return new Talk(advisor, interview, consultation, by, how, next, again, past, trouble);
+    return new Talk(advisor, interview, consultation, by, how, next, again, then, past, trouble);
   }
 
   Talk from(Optional<Provenance.By> person, Optional<Provenance.How> way) {
@@ -133,11 +153,13 @@ record Talk(
         way.or(() -> how),
         announced,
         again,
+        then,
         past,
         trouble);
   }
 
   Talk troubled(List<String> sentences) {
-    return new Talk(advisor, interview, consultation, by, how, announced, again, past, sentences);
+    return new Talk(
+        advisor, interview, consultation, by, how, announced, again, then, past, sentences);
   }
 }
