@@ -26,6 +26,16 @@ record Case(
     Optional<CaseDocument> document,
     Map<Integer, GameProfile> profiles,
     OwnLimits limits) {
+  /** One of which nothing more is known than the interview asks. */
+  Case(
+      Answers answers,
+      String name,
+      Optional<Interview> interview,
+      Optional<CaseDocument> document,
+      Map<Integer, GameProfile> profiles) {
+    this(answers, name, interview, document, profiles, OwnLimits.NONE);
+  }
+
   /** The interview as it was saved. */
   Optional<SavedCase> saved() {
     return document.map(CaseDocument::saved);
