@@ -211,7 +211,7 @@ final class PractiseCommand {
     if (screen.isEmpty()) {
       return lines(ready, FaceChoice.noSetUp().why());
     }
-    screen.get().show(shown(ready));
+    screen.get().show(shown(ready), () -> {});
     return ExitCode.DONE;
   }
 

@@ -73,7 +73,7 @@ final class TrialScreen {
     }
     Guards guards = new Guards(settings.holdMillis(), settings.bounceMillis());
     TrialShowing showing = new TrialShowing(dialogue, keep, glyphs, guards);
-    screen.get().show(showing);
+    screen.get().show(showing, () -> {});
     return Optional.of(new Shown(showing.trial()));
   }
 }
