@@ -22,7 +22,7 @@ public record TaskBook(
     List<Assurance> assurances,
     List<Task.Choice> postures,
     List<Task.Choice> supports,
-    List<Stop> stops,
+    Stops stops,
     List<Task> tasks,
     List<String> basis,
     Where where) {
@@ -31,7 +31,6 @@ public record TaskBook(
     assurances = List.copyOf(assurances);
     postures = List.copyOf(postures);
     supports = List.copyOf(supports);
-    stops = List.copyOf(stops);
     tasks = List.copyOf(tasks);
     basis = List.copyOf(basis);
   }
@@ -78,16 +77,26 @@ public record TaskBook(
   /**
    * Something that ends a task at once.
    *
-   * @param id its name in files
+   * @param sign which of the ten it is
    * @param words what was noticed, a few words
    * @param then what to do now, whole sentences
    * @param endsTasks whether no other task may follow in this sitting
    * @param waits whether it is waited for first, and ends the task only if it stays or comes back
    */
   public record Stop(
-      String id, String words, List<String> then, boolean endsTasks, boolean waits, Where where) {
+      StopSign sign,
+      String words,
+      List<String> then,
+      boolean endsTasks,
+      boolean waits,
+      Where where) {
     public Stop {
       then = List.copyOf(then);
+    }
+
+    /** Its name in files. */
+    public String id() {
+      return sign.code();
     }
   }
 
@@ -108,8 +117,8 @@ public record TaskBook(
                     .findFirst());
   }
 
-  /** What ends a task under this name. */
+  /** What ends a task under this name, also one that older cases have. */
   public Optional<Stop> stop(String id) {
-    return stops.stream().filter(s -> s.id().equals(id)).findFirst();
+    return stops.named(id);
   }
 }

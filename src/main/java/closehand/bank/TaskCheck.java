@@ -1,8 +1,8 @@
 package closehand.bank;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -57,14 +57,23 @@ final class TaskCheck {
   }
 
   private void stops() {
-    Set<String> ids = new HashSet<>();
-    for (TaskBook.Stop stop : book.stops()) {
-      if (!ids.add(stop.id())) {
+    Set<StopSign> signs = EnumSet.noneOf(StopSign.class);
+    for (TaskBook.Stop stop : book.stops().all()) {
+      if (!signs.add(stop.sign())) {
         report(
             stop.where().child("id"),
             "duplicate-id",
             "The stop \"" + stop.id() + "\" stands here for the second time.",
             "Choose another id.");
+      }
+    }
+    for (StopSign sign : StopSign.values()) {
+      if (!signs.contains(sign)) {
+        report(
+            book.where().child("stops"),
+            "missing-stop",
+            "The stop \"" + sign.code() + "\" is missing.",
+            "Each of the ten ends every task, practice and trial; say how it is put.");
       }
     }
   }

@@ -99,7 +99,12 @@ final class CaseDesk implements Desk {
         Holds.of(advice, interview.asker() == Provenance.By.CLINICIAN),
         notices,
         lowerable,
-        () -> lines(SuggestionText.of(pages.input(interview, kept.name(), today()), glyphs)));
+        () -> lines(SuggestionText.of(ranked(interview), glyphs)));
+  }
+
+  private PageInput ranked(Interview interview) {
+    PageInput input = pages.input(interview, kept.name(), today());
+    return Pages.ranked(input, Pages.planning(input, kept));
   }
 
   private Consultation.Notice notice(Interview interview, Warning warning) {
@@ -164,7 +169,7 @@ final class CaseDesk implements Desk {
 
   @Override
   public List<String> page(Interview interview) {
-    return lines(PlayerPage.of(pages.input(interview, kept.name(), today()), glyphs));
+    return lines(PlayerPage.of(ranked(interview), glyphs));
   }
 
   @Override
@@ -182,8 +187,8 @@ final class CaseDesk implements Desk {
   private List<String> planned(
       Interview interview, BiFunction<PageInput, List<Planned>, String> text) {
     PageInput input = pages.input(interview, kept.name(), today());
-    return Pages.planning(input, Map.of())
-        .map(p -> p.session(PlanAsk.USUAL, () -> PlanCommand.QUICK))
+    return Pages.planning(input, kept)
+        .map(p -> p.session(PlanAsk.USUAL, () -> PlanWork.PLAN))
         .map(plans -> lines(text.apply(input, List.copyOf(plans.values()))))
         .orElseGet(() -> lines(PlanText.withheld(input, glyphs)));
   }
@@ -231,11 +236,7 @@ final class CaseDesk implements Desk {
         .forEach(m -> today.add(m.at(Moment.now(clock))));
     int minutes = (int) Duration.between(begun, clock.instant()).toMinutes();
     return new TaskGate.Day(
-        today,
-        sinceLast(today),
-        PartOfDay.at(clock),
-        Math.max(0, minutes),
-        kept.stops().with(today).why(pages.bank(), today()));
+        today, sinceLast(today), PartOfDay.at(clock), Math.max(0, minutes), kept.diary(), today());
   }
 
   private Optional<Long> sinceLast(List<Measured> today) {

@@ -1,5 +1,6 @@
 package closehand.cli;
 
+import closehand.bank.Stops;
 import closehand.measure.practice.ButtonCheck;
 import closehand.measure.practice.PracticeRecord;
 import closehand.measure.practice.PracticeRun;
@@ -28,8 +29,10 @@ final class CasePractice implements PracticeDesk {
    * @param week weeks with the plan, from 1
    * @param seed for the order of prompts
    * @param tired whether rests are longer
+   * @param mostSeconds how much timed work is left for the day
+   * @param stops how the stop signs are put
    */
-  record Sitting(String at, int week, long seed, boolean tired) {}
+  record Sitting(String at, int week, long seed, boolean tired, int mostSeconds, Stops stops) {}
 
   CasePractice(Planned planned, List<PracticeRecord> earlier, PracticeLoop loop, Sitting sitting) {
     this.planned = planned;
@@ -93,7 +96,16 @@ final class CasePractice implements PracticeDesk {
   @Override
   public PracticeRun run(Map<String, Signal> signals) {
     return PracticeRun.of(
-        PracticeSheets.of(planned, signals), sitting.week(), sitting.seed(), sitting.tired());
+        PracticeSheets.of(planned, signals),
+        sitting.week(),
+        sitting.seed(),
+        sitting.tired(),
+        sitting.mostSeconds());
+  }
+
+  @Override
+  public Stops stops() {
+    return sitting.stops();
   }
 
   @Override
@@ -107,6 +119,7 @@ final class CasePractice implements PracticeDesk {
             signals,
             run.counted(),
             run.stop(),
+            run.timedSeconds(),
             Map.of());
     try {
       List<String> lines = new ArrayList<>(loop.practised(record));

@@ -2,7 +2,9 @@ package closehand.cli;
 
 import closehand.interview.Interview;
 import closehand.interview.Measured;
-import closehand.report.StoppedToday;
+import closehand.measure.practice.PracticeRecord;
+import closehand.plan.PlanChanges;
+import closehand.report.Diary;
 import java.io.IOException;
 import java.util.List;
 
@@ -19,9 +21,22 @@ interface Kept {
     return List.of();
   }
 
-  /** What was stopped in the case, as far as it is kept. */
-  default StoppedToday stops() {
-    return StoppedToday.NOTHING;
+  /** What was done with the case on which day, as far as it is kept. */
+  default Diary diary() {
+    return Diary.EMPTY;
+  }
+
+  /** What the player changed by hand in the games and their plans. */
+  default PlanChanges changes() {
+    return PlanChanges.NONE;
+  }
+
+  /** Keeps these changes by hand, in place of those before, the next time the case is saved. */
+  default void change(PlanChanges changes) {}
+
+  /** Practice runs of the case, the oldest first. */
+  default List<PracticeRecord> practised() {
+    return List.of();
   }
 
   /** Why it could not be kept, in a plain sentence. */

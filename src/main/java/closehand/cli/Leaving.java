@@ -6,6 +6,7 @@ import closehand.interview.Suggested;
 import closehand.interview.Value;
 import closehand.line.Console;
 import closehand.report.Consultation;
+import closehand.report.PageInput;
 import closehand.rules.Advice;
 import closehand.rules.Warning;
 import java.io.IOException;
@@ -200,9 +201,9 @@ final class Leaving {
         Sharing.CLINICIAN.agreed(interview.answers()) || Sharing.TEAM.agreed(interview.answers());
     try {
       String today = surroundings.today();
-      files.write(
-          pages.input(interview, kept.name(), today).with(pages.since(kept.document(), today)),
-          clinician);
+      PageInput input =
+          pages.input(interview, kept.name(), today).with(pages.since(kept.document(), today));
+      files.write(Pages.ranked(input, Pages.planning(input, kept)), clinician);
       return List.of(
           Written.of("Everything is kept. The page for the player:", files.player()),
           clinician

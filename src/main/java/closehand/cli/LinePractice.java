@@ -1,5 +1,6 @@
 package closehand.cli;
 
+import closehand.bank.StopSign;
 import closehand.interview.WellKnown;
 import closehand.line.Console;
 import closehand.line.StopTyped;
@@ -29,6 +30,8 @@ import java.util.Set;
  * came is honest, how long it took is not, so nothing is timed.
  */
 final class LinePractice {
+  private static final long SECOND = 1_000_000_000L;
+
   private final Console console;
   private final CasePractice desk;
   private final PracticeLoop loop;
@@ -37,6 +40,7 @@ final class LinePractice {
   private final Set<Signal> ofPlan = new HashSet<>();
   private Optional<StopReason> stop = Optional.empty();
   private boolean gone;
+  private int seconds;
 
   LinePractice(
       Console console,
@@ -64,7 +68,7 @@ final class LinePractice {
     // A check that was broken off is no ground for another day.
     Map<String, Signal> signals = stop.isPresent() ? Map.of() : found;
     List<Try> tries = stop.isPresent() ? List.of() : rounds(PracticeSheets.of(planned, signals));
-    stop.ifPresent(reason -> StopWords.of(reason).forEach(console::say));
+    stop.ifPresent(reason -> StopWords.of(reason, desk.stops()).forEach(console::say));
     PracticeRecord record =
         new PracticeRecord(
             sitting.at(),
@@ -74,6 +78,7 @@ final class LinePractice {
             signals,
             tries,
             stop,
+            seconds,
             Map.of());
     new PracticeTalk(console, loop).told(loop.practised(record), !gone && stop.isEmpty());
   }
@@ -146,18 +151,20 @@ final class LinePractice {
   private Optional<StopReason> which(String line) {
     console.gap();
     console.say("Stopped. Let go and rest. What is it?");
-    List<Optional<StopReason>> signs = new ArrayList<>();
-    StopReason.SIGNS.forEach(s -> signs.add(Optional.of(s)));
+    List<Optional<StopSign>> signs = new ArrayList<>();
+    for (StopSign sign : StopSign.values()) {
+      signs.add(Optional.of(sign));
+    }
     if (!StopTyped.in(line)) {
       signs.add(Optional.empty());
     }
-    Optional<StopReason> usual =
-        Optional.of(StopTyped.ofPain(line) ? StopReason.PAIN : StopReason.WISH);
+    Optional<StopSign> usual = Optional.of(StopTyped.ofPain(line) ? StopSign.PAIN : StopSign.WISH);
     return StopTyped.which(
-        console,
-        usual,
-        signs,
-        s -> s.map(StopReason::words).orElse("It came from the input: go on"));
+            console,
+            usual,
+            signs,
+            s -> s.map(desk.stops()::words).orElse("It came from the input: go on"))
+        .map(StopReason::of);
   }
 
   private List<Try> rounds(Sheet sheet) {
@@ -168,6 +175,7 @@ final class LinePractice {
       console.gap();
       console.say("Round " + (round + 1) + " of " + rounds.size() + ".");
       List<Try> going = new ArrayList<>();
+      long begun = console.nanos();
       for (Cue cue : rounds.get(round)) {
         for (String action : cue.actions()) {
           if (!over()) {
@@ -175,11 +183,14 @@ final class LinePractice {
           }
         }
       }
+      seconds += (int) ((console.nanos() - begun) / SECOND);
       if (!over()) {
         kept.addAll(going);
         int now = pain();
         if (now >= WellKnown.PAIN_THAT_STOPS || now - before >= WellKnown.PAIN_RISE_THAT_STOPS) {
-          stop = Optional.of(StopReason.PAIN);
+          stop = Optional.of(StopReason.of(StopSign.PAIN));
+        } else if (stop.isEmpty() && seconds > sitting.mostSeconds()) {
+          stop = Optional.of(StopReason.TIME);
         } else if (round + 1 < rounds.size()) {
           console.say("Rest now: half a minute at least. Enter goes on.");
           line();
@@ -196,7 +207,7 @@ final class LinePractice {
       if (line.isPresent() && line.get().strip().matches("[0-9]|10")) {
         int pain = Integer.parseInt(line.get().strip());
         if (pain >= WellKnown.PAIN_THAT_STOPS) {
-          stop = Optional.of(StopReason.PAIN);
+          stop = Optional.of(StopReason.of(StopSign.PAIN));
         }
         return pain;
       }

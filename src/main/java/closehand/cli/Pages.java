@@ -12,6 +12,7 @@ import closehand.json.TrialReader;
 import closehand.measure.practice.PracticeRecord;
 import closehand.measure.trial.SideBySide;
 import closehand.measure.trial.Trial;
+import closehand.plan.EqualStandings;
 import closehand.plan.PlanAsk;
 import closehand.plan.Planning;
 import closehand.plan.Practised;
@@ -78,7 +79,27 @@ final class Pages {
   /** The same for a case, with what was practised of each game. */
   static Optional<Planning> planning(PageInput input, Case one) {
     return planning(input, one.profiles())
-        .map(p -> one.document().map(d -> practised(p, d.practised())).orElse(p));
+        .map(
+            p ->
+                one.document()
+                    .map(d -> practised(p.changing(d.changes()), d.practised()))
+                    .orElse(p));
+  }
+
+  /** The same for a case that is being worked on. */
+  static Optional<Planning> planning(PageInput input, Kept kept) {
+    return planning(input, Map.of())
+        .map(p -> practised(p.changing(kept.changes()), kept.practised()));
+  }
+
+  /**
+   * A page's input on which plans tell apart what the rules give equal points. A plan is looked for
+   * in each, so this takes its moment.
+   */
+  static PageInput ranked(PageInput input, Optional<Planning> planning) {
+    return planning
+        .map(p -> input.ranked(EqualStandings.of(p, input.together(), PlanWork.ALONE)))
+        .orElse(input);
   }
 
   /** The same planning with what these runs found and what was taken after them. */

@@ -11,6 +11,8 @@ import closehand.plan.PlanAsk;
 import closehand.plan.Planned;
 import closehand.plan.Planning;
 import closehand.plan.solve.Budget;
+import closehand.report.BroughtIn;
+import closehand.report.ClashLines;
 import closehand.report.Glyphs;
 import closehand.report.LoadText;
 import closehand.report.MixLines;
@@ -27,15 +29,6 @@ import java.util.TreeMap;
 
 /** Prints control plans, as text or JSON. */
 final class PlanCommand {
-  /** Enough for nearly every plan; the same on every machine. */
-  private static final long NODES = 2_000;
-
-  /** For pages: content with a plan within a fifth of a per cent of the best. */
-  static final Budget QUICK = Budget.ORDINARY.withNodes(400).withTolerance(20);
-
-  /** For comparing many plans. */
-  private static final Budget ROUGH = Budget.ORDINARY.withNodes(150).withTolerance(50);
-
   private static final long NODES_BY_THE_CLOCK = 2_000_000;
 
   private final Surroundings surroundings;
@@ -138,14 +131,20 @@ final class PlanCommand {
     }
     if (wanted.compare()) {
       List<Mixes.Comparison> games =
-          slots(planning).stream().map(s -> Mixes.of(planning, s, ask.get(), () -> ROUGH)).toList();
+          slots(planning).stream()
+              .map(s -> Mixes.of(planning, s, ask.get(), () -> PlanWork.COMPARED))
+              .toList();
       print(wanted.json() ? MixWriter.write(games) : MixLines.of(input, games, glyphs()));
       return ExitCode.DONE;
     }
-    Map<Integer, Planned> plans = plans(planning.lifting(rated.get().parts()), ask.get());
+    long begun = surroundings.clock().millis();
+    Map<Integer, Planned> plans =
+        new TreeMap<>(plans(planning.lifting(rated.get().parts()), ask.get()));
     if (wanted.explain().isPresent()) {
       return explain(plans, input);
     }
+    Budget tried = tried(begun, plans.size());
+    plans.replaceAll((s, p) -> BroughtIn.into(input.bank(), planning, ask.get(), p, tried));
     List<ControlPlan> all = plans.values().stream().map(Planned::plan).toList();
     String json = json(input, plans, rated.get());
     print(wanted.json() ? json : text(input, plans, rated.get()));
@@ -162,6 +161,7 @@ final class PlanCommand {
     List<Planned> all = List.copyOf(plans.values());
     return PlanWriter.write(
         all.stream().map(Planned::plan).toList(),
+        all.stream().map(ClashLines::demands).toList(),
         LoadText.day(input, all, rated).games(),
         rated.accepted(),
         List.of());
@@ -203,14 +203,31 @@ final class PlanCommand {
     }
     int slot = wanted.game().getAsInt() + 1;
     Map<Integer, Planned> one = new TreeMap<>();
-    one.put(slot, planning.plan(slot, ask, budget()));
+    one.put(
+        slot,
+        wanted.milliseconds().isPresent()
+            ? planning.plan(slot, ask, budget())
+            : planning.inSession(slot, ask, this::budget));
     return one;
+  }
+
+  /**
+   * For each change tried: where the time is limited, what is left of the time of all games.
+   *
+   * @param begun when planning began, in milliseconds of the clock
+   */
+  private Budget tried(long begun, int games) {
+    if (wanted.milliseconds().isEmpty()) {
+      return PlanWork.TRIED;
+    }
+    long end = begun + games * wanted.milliseconds().getAsLong();
+    return PlanWork.TRIED.stoppedBy(() -> surroundings.clock().millis() >= end);
   }
 
   /** A fresh budget for one game: its clock starts now. */
   private Budget budget() {
     if (wanted.milliseconds().isEmpty()) {
-      return Budget.ORDINARY.withNodes(NODES);
+      return PlanWork.PLAN;
     }
     long end = surroundings.clock().millis() + wanted.milliseconds().getAsLong();
     return Budget.ORDINARY

@@ -54,7 +54,7 @@ final class PracticeLoop {
     if (!findings.inputs().isEmpty()) {
       replanned =
           Optional.of(
-              planning.again(planned, Measures.of(findings, planned.supply()), PlanCommand.QUICK));
+              planning.again(planned, Measures.of(findings, planned.supply()), PlanWork.PLAN));
     }
     return keeping.keep(now, Optional.empty());
   }

@@ -15,9 +15,10 @@ import closehand.plan.PlanAsk;
 import closehand.plan.Planned;
 import closehand.plan.Planning;
 import closehand.plan.supply.SuppliedInput;
+import closehand.report.Diary;
 import closehand.report.Glyphs;
 import closehand.report.PageInput;
-import closehand.report.StoppedToday;
+import closehand.report.TaskGate;
 import closehand.report.practice.Beforehand;
 import closehand.report.practice.PracticeSheets;
 import closehand.screen.Settings;
@@ -92,8 +93,8 @@ final class PractiseCommand {
     Case one = found.get();
     PageInput input = loading.pages().input(one, surroundings.today());
     List<PracticeRecord> earlier = one.document().map(d -> d.practised()).orElse(List.of());
-    List<String> missing =
-        Beforehand.missing(input, one.document().map(KeptStops::of).orElse(StoppedToday.NOTHING));
+    Diary diary = one.document().map(Diaries::of).orElse(Diary.EMPTY);
+    List<String> missing = Beforehand.missing(input, earlier, diary);
     Optional<Planning> planning = Pages.planning(input, one);
     if (planning.isEmpty() || !missing.isEmpty()) {
       return notNow(missing);
@@ -103,7 +104,7 @@ final class PractiseCommand {
       surroundings.error().println("There is no such game; games are counted from 0.");
       return ExitCode.USAGE;
     }
-    return run(ready(loading, input, planning.get(), earlier, slot));
+    return run(ready(loading, input, planning.get(), earlier, diary, slot));
   }
 
   private int notNow(List<String> missing) {
@@ -122,8 +123,10 @@ final class PractiseCommand {
       PageInput input,
       Planning planning,
       List<PracticeRecord> earlier,
+      Diary diary,
       int slot) {
-    Planned planned = planning.plan(slot, PlanAsk.USUAL, PlanCommand.QUICK);
+    TaskGate gate = TaskGate.of(input.bank()).orElseThrow();
+    Planned planned = planning.inSession(slot, PlanAsk.USUAL, () -> PlanWork.PLAN);
     PracticeKeeping keeping = PracticeKeeping.of(surroundings, source, loading);
     long seed = wanted.seed().orElse(surroundings.clock().millis());
     CasePractice.Sitting sitting =
@@ -131,7 +134,9 @@ final class PractiseCommand {
             keeping.at(),
             wanted.week().orElse(week(earlier, slot - 1)),
             seed,
-            Beforehand.tired(input.answers()));
+            Beforehand.tired(input.answers()),
+            gate.secondsLeft(diary, input.isoDate()),
+            gate.book().stops());
     return new Ready(
         loading,
         keeping,
@@ -179,7 +184,13 @@ final class PractiseCommand {
     Settings settings = SettingsFile.in(surroundings).read();
     Guards guards = new Guards(settings.holdMillis(), settings.bounceMillis());
     if (!wanted.ways().isEmpty()) {
-      return new PointingFace(wanted.ways(), t -> pointed(ready, t), glyphs(), guards);
+      return new PointingFace(
+          wanted.ways(),
+          t -> pointed(ready, t),
+          ready.sitting().stops(),
+          ready.sitting().mostSeconds(),
+          glyphs(),
+          guards);
     }
     CasePractice desk =
         new CasePractice(ready.planned(), ready.earlier(), ready.loop(), ready.sitting());

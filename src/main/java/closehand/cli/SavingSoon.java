@@ -2,7 +2,9 @@ package closehand.cli;
 
 import closehand.interview.Interview;
 import closehand.interview.Measured;
-import closehand.report.StoppedToday;
+import closehand.measure.practice.PracticeRecord;
+import closehand.plan.PlanChanges;
+import closehand.report.Diary;
 import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
@@ -54,8 +56,23 @@ final class SavingSoon implements Kept {
   }
 
   @Override
-  public StoppedToday stops() {
-    return kept.stops();
+  public Diary diary() {
+    return kept.diary();
+  }
+
+  @Override
+  public PlanChanges changes() {
+    return kept.changes();
+  }
+
+  @Override
+  public void change(PlanChanges changes) {
+    kept.change(changes);
+  }
+
+  @Override
+  public List<PracticeRecord> practised() {
+    return kept.practised();
   }
 
   private ExecutorService running() {

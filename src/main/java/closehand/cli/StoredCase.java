@@ -12,7 +12,9 @@ import closehand.interview.Measured;
 import closehand.interview.SavedCase;
 import closehand.interview.Suggested;
 import closehand.json.CaseDocument;
-import closehand.report.StoppedToday;
+import closehand.measure.practice.PracticeRecord;
+import closehand.plan.PlanChanges;
+import closehand.report.Diary;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -80,8 +82,23 @@ final class StoredCase implements Kept, Closeable {
   }
 
   @Override
-  public StoppedToday stops() {
-    return KeptStops.of(document);
+  public Diary diary() {
+    return Diaries.of(document);
+  }
+
+  @Override
+  public PlanChanges changes() {
+    return document.changes();
+  }
+
+  @Override
+  public void change(PlanChanges changes) {
+    document = document.changing(changes);
+  }
+
+  @Override
+  public List<PracticeRecord> practised() {
+    return document.practised();
   }
 
   /** Whether the case is sealed. */

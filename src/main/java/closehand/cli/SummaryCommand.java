@@ -43,7 +43,9 @@ final class SummaryCommand {
     if (found.isEmpty()) {
       return loading.exitCode();
     }
-    PageInput input = loading.pages().input(found.get(), date.orElseGet(surroundings::today));
+    PageInput told = loading.pages().input(found.get(), date.orElseGet(surroundings::today));
+    PageInput input =
+        reader.equals(SETUP) ? told : Pages.ranked(told, Pages.planning(told, found.get()));
     Glyphs glyphs = bank.glyphs(surroundings);
     String page =
         switch (reader) {
@@ -57,19 +59,19 @@ final class SummaryCommand {
   /** The plans of all games; none while suggestions are withheld. */
   private static List<Planned> plans(PageInput input, Case one) {
     return Pages.planning(input, one)
-        .map(p -> p.session(PlanAsk.USUAL, () -> PlanCommand.QUICK))
+        .map(p -> p.session(PlanAsk.USUAL, () -> PlanWork.PLAN))
         .map(m -> List.copyOf(m.values()))
         .orElse(List.of());
   }
 
   /** The plan of the first game; empty while suggestions are withheld or no game is named. */
   private static Optional<Planned> leading(PageInput input, Case one) {
-    return Pages.planning(input, one.profiles())
+    return Pages.planning(input, one)
         .flatMap(
             p ->
                 p.slots().stream()
                     .findFirst()
-                    .map(slot -> p.plan(slot, PlanAsk.USUAL, PlanCommand.QUICK)));
+                    .map(slot -> p.plan(slot, PlanAsk.USUAL, PlanWork.PLAN)));
   }
 
   private int print(String page) {

@@ -2,6 +2,7 @@ package closehand.cli;
 
 import closehand.bank.Bank;
 import closehand.bank.Problem;
+import closehand.bank.Stops;
 import closehand.casefile.CaseFile;
 import closehand.casefile.CaseLock;
 import closehand.casefile.CaseName;
@@ -89,12 +90,6 @@ final class TrialCommand {
     List<Problem> problems = new ArrayList<>();
     List<Trial> trials = TrialReader.read(file.document().trials(), problems);
     Commands.report(problems, surroundings);
-    if (!problems.isEmpty()) {
-      surroundings
-          .error()
-          .println("A trial in this case cannot be read, so no further one is added to it.");
-      return ExitCode.BAD_DATA;
-    }
     Glyphs glyphs = options.glyphs(surroundings);
     PlainConsole console =
         new PlainConsole(surroundings, surroundings.input(), glyphs, !surroundings.typed());
@@ -103,20 +98,23 @@ final class TrialCommand {
             .closed(
                 file.saved().open(bank.questionnaire()),
                 file.document().record(),
-                KeptStops.of(file.document()));
+                trials,
+                Diaries.of(file.document()));
     if (closed.isPresent()) {
       console.lines(closed.get());
       surroundings.output().flush();
-      return ExitCode.DONE;
+      return problems.isEmpty() ? ExitCode.DONE : ExitCode.BAD_DATA;
     }
-    return lead(console, new TrialKeeping(cases, bank, file), trials);
+    Stops stops = bank.tasks().orElseThrow().stops();
+    return lead(console, new TrialKeeping(cases, bank, file), trials, stops, problems.isEmpty());
   }
 
-  private int lead(PlainConsole console, TrialKeeping keeping, List<Trial> trials)
+  private int lead(
+      PlainConsole console, TrialKeeping keeping, List<Trial> trials, Stops stops, boolean allRead)
       throws IOException {
     String today = surroundings.today();
     Optional<Trial> open =
-        trials.isEmpty()
+        trials.isEmpty() || !allRead
             ? Optional.empty()
             : Optional.of(trials.get(trials.size() - 1)).filter(t -> !t.done());
     boolean goOn = open.map(t -> t.day().equals(today)).orElse(false);
@@ -133,7 +131,7 @@ final class TrialCommand {
     }
     List<Trial> earlier = goOn ? trials.subList(0, trials.size() - 1) : trials;
     Trial trial = goOn ? open.orElseThrow() : Trial.begun(today);
-    TrialDialogue dialogue = TrialDialogue.on(trial, earlier);
+    TrialDialogue dialogue = TrialDialogue.on(trial, earlier, stops);
     TrialScreen screen = new TrialScreen(surroundings, options.glyphs(surroundings), line);
     Optional<TrialScreen.Shown> shown =
         screen.show(dialogue, now -> keeping.keep(now, surroundings));

@@ -7,10 +7,11 @@ import closehand.interview.Provenance;
 import closehand.interview.Value;
 import closehand.interview.WellKnown;
 import closehand.measure.trial.Gate;
+import closehand.measure.trial.Trial;
 import closehand.report.Clean;
+import closehand.report.Diary;
 import closehand.report.Glyphs;
 import closehand.report.StopNotice;
-import closehand.report.StoppedToday;
 import closehand.report.TaskGate;
 import closehand.report.Wrap;
 import closehand.rules.Advice;
@@ -38,7 +39,8 @@ final class TrialGate {
   }
 
   /** Lines that say why no trial may begin; nothing if one may. */
-  Optional<List<String>> closed(Interview interview, CaseRecord record, StoppedToday stops) {
+  Optional<List<String>> closed(
+      Interview interview, CaseRecord record, List<Trial> trials, Diary diary) {
     if (!consents(interview)) {
       return Optional.of(
           said("A trial needs your consent first. Go on with the interview, which asks for it."));
@@ -54,10 +56,28 @@ final class TrialGate {
               "Some warning signs have not been asked yet, or you were not sure of them. Go on with the interview"
                   + " first; a trial comes after them."));
     }
-    return Gate.closed(stops.trials(), record, today)
-        .or(() -> stops.why(pages.bank(), today))
+    return pages
+        .bank()
+        .tasks()
+        .flatMap(book -> Gate.closed(trials, record, today, book.stops()))
+        .or(() -> diary.why(pages.bank(), today))
+        .or(() -> unread(record, diary))
         .map(this::said)
         .or(() -> unsettled(interview));
+  }
+
+  /** A trial that cannot be read may have been stopped, so a review comes first as after a stop. */
+  private Optional<String> unread(CaseRecord record, Diary diary) {
+    return diary.unreadDays().stream()
+        .filter(day -> !Gate.reviewedSince(record, day))
+        .findFirst()
+        .map(
+            day ->
+                "What was tried on "
+                    + Moment.day(day)
+                    + " cannot be read any more, so nobody knows whether it was stopped. Ask the"
+                    + " player; then, on another day, go through pain and the warning signs again"
+                    + " with closehand interview --review (questions END-02 and SAF-03).");
   }
 
   /** What must hold before a measured task and does not; the same holds before a trial. */

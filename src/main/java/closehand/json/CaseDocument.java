@@ -4,6 +4,7 @@ import closehand.bank.Where;
 import closehand.interview.CaseRecord;
 import closehand.interview.SavedCase;
 import closehand.measure.practice.PracticeRecord;
+import closehand.plan.PlanChanges;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -60,6 +61,27 @@ public record CaseDocument(
     return new CaseDocument(saved, record, more, trials);
   }
 
+  /** What the player changed by hand in the games and their plans. */
+  public PlanChanges changes() {
+    return ChangesReader.read(plans, new ArrayList<>());
+  }
+
+  /** The same case with these changes by hand, in place of those before. */
+  public CaseDocument changing(PlanChanges changes) {
+    JsonValue written =
+        JsonReader.read(
+                "changes",
+                ChangesWriter.write(changes).getBytes(StandardCharsets.UTF_8),
+                new ArrayList<>())
+            .orElseThrow(() -> new IllegalArgumentException("no JSON"));
+    List<JsonValue.Obj> next = new ArrayList<>(plans);
+    next.removeIf(ChangesReader::isChanges);
+    if (!changes.games().isEmpty()) {
+      next.add((JsonValue.Obj) written);
+    }
+    return new CaseDocument(saved, record, next, trials);
+  }
+
   /**
    * The same case with its plans marked as no longer valid; those marked before stay as they are.
    *
@@ -76,7 +98,7 @@ public record CaseDocument(
     List<JsonValue.Obj> marked = new ArrayList<>();
     for (JsonValue.Obj plan : plans) {
       List<JsonValue.Member> members = new ArrayList<>(plan.members());
-      if (plan.member(EXPIRED).isEmpty()) {
+      if (plan.member(EXPIRED).isEmpty() && !ChangesReader.isChanges(plan)) {
         members.add(new JsonValue.Member(EXPIRED, nowhere, mark));
       }
       marked.add(new JsonValue.Obj(members, plan.where()));

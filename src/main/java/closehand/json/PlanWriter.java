@@ -35,17 +35,19 @@ public final class PlanWriter {
    * @param withheld why there are none while suggestions wait; empty otherwise
    */
   public static String write(List<ControlPlan> plans, List<String> withheld) {
-    return write(plans, List.of(), List.of(), withheld);
+    return write(plans, List.of(), List.of(), List.of(), withheld);
   }
 
   /**
    * The same with what each plan asks of the body.
    *
+   * @param clashes for each plan the demands that cannot be kept together, as few as can be
    * @param loads one a plan, in the same order, or none
    * @param accepted red parts that a clinician accepted
    */
   public static String write(
       List<ControlPlan> plans,
+      List<List<String>> clashes,
       List<PlanLoad> loads,
       List<Accepted> accepted,
       List<String> withheld) {
@@ -56,6 +58,9 @@ public final class PlanWriter {
           for (int i = 0; i < plans.size(); i++) {
             out.writeStartObject();
             new PlanWriter(out).plan(plans.get(i));
+            if (i < clashes.size() && !clashes.get(i).isEmpty()) {
+              texts(out, "clash", clashes.get(i));
+            }
             if (i < loads.size()) {
               LoadWriter.write(out, loads.get(i), accepted);
             }
@@ -104,6 +109,9 @@ public final class PlanWriter {
     out.writeEndArray();
     texts(out, "settings", plan.settings());
     texts(out, "waitsFor", plan.waitsFor());
+    if (!plan.unkept().isEmpty()) {
+      texts(out, "unkept", plan.unkept());
+    }
   }
 
   private void assignment(Assignment assignment) throws IOException {

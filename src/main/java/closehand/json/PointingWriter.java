@@ -5,10 +5,11 @@ import closehand.measure.practice.PointingTask;
 import closehand.measure.statistics.Throughput;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.util.Locale;
 
 /** Writes what pointing told as one JSON object, for the room of trials in a case. */
 public final class PointingWriter {
+  static final String KIND = "pointing";
+
   private static final double THOUSAND = 1_000;
 
   private PointingWriter() {}
@@ -22,13 +23,14 @@ public final class PointingWriter {
     return PrettyJson.write(
         out -> {
           out.writeStartObject();
-          out.writeStringField("kind", "pointing");
+          out.writeStringField("kind", KIND);
           out.writeStringField("at", at);
           out.writeStringField("how", "measured");
           out.writeStringField("resolution", "one character cell");
           out.writeNumberField("columns", task.columns());
+          out.writeNumberField("timedSeconds", task.timedSeconds());
           if (task.stop().isPresent()) {
-            out.writeStringField("stopped", task.stop().get().name().toLowerCase(Locale.ROOT));
+            out.writeStringField("stopped", task.stop().get().code());
           }
           out.writeArrayFieldStart("ways");
           for (PointingFindings.OfWay way : found.ways()) {

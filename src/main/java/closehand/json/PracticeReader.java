@@ -5,6 +5,7 @@ import closehand.measure.practice.PracticeRecord;
 import closehand.measure.practice.Signal;
 import closehand.measure.practice.StopReason;
 import closehand.measure.practice.Try;
+import closehand.measure.trial.Day;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,8 +30,7 @@ public final class PracticeReader {
   public static List<PracticeRecord> read(List<JsonValue.Obj> trials, List<Problem> problems) {
     List<PracticeRecord> records = new ArrayList<>();
     for (JsonValue.Obj trial : trials) {
-      if (trial.member("kind").orElse(null) instanceof JsonValue.Str kind
-          && kind.value().equals(PracticeWriter.KIND)) {
+      if (isOfKind(trial, PracticeWriter.KIND)) {
         List<Problem> found = new ArrayList<>();
         PracticeRecord record = record(new ObjectReading(trial, found));
         if (!Problem.anyError(found)) {
@@ -42,20 +42,52 @@ public final class PracticeReader {
     return records;
   }
 
+  static boolean isOfKind(JsonValue.Obj trial, String wanted) {
+    return trial.member("kind").orElse(null) instanceof JsonValue.Str kind
+        && kind.value().equals(wanted);
+  }
+
+  /** When it was; what is no moment is wrong, since limits and stops hold for a day. */
+  static String moment(ObjectReading in) {
+    String at = in.text("at");
+    if (!at.isEmpty() && Day.ofMoment(at).isEmpty()) {
+      wrong(in, "at", "\"at\" is no moment such as 2026-12-01T10:00:00Z.");
+    }
+    return at;
+  }
+
+  /** What ended it; a name that is not known is wrong, and never taken for no stop. */
+  static Optional<StopReason> stop(ObjectReading in) {
+    Optional<String> name = in.optionalText("stopped");
+    Optional<StopReason> stop = name.flatMap(StopReason::named);
+    if (name.isPresent() && stop.isEmpty()) {
+      wrong(in, "stopped", "\"stopped\" is no stop sign that is known here.");
+    }
+    return stop;
+  }
+
+  private static void wrong(ObjectReading in, String name, String what) {
+    in.problems().add(Problem.error(in.where(name), "bad-practice", what, ""));
+  }
+
   private static PracticeRecord record(ObjectReading in) {
     List<Try> tries = new ArrayList<>();
     for (JsonValue value : in.list("tries")) {
       ObjectReading.of(value, in.problems()).ifPresent(t -> tries.add(one(t)));
     }
-    return new PracticeRecord(
-        in.text("at"),
-        in.whole("game", 0, MOST_GAMES),
-        in.whole("week", 1, MOST_WEEKS),
-        in.flag("timed", true),
-        signals(in),
-        tries,
-        in.optionalText("stopped").flatMap(StopReason::named),
-        taken(in));
+    PracticeRecord record =
+        new PracticeRecord(
+            moment(in),
+            in.whole("game", 0, MOST_GAMES),
+            in.whole("week", 1, MOST_WEEKS),
+            in.flag("timed", true),
+            signals(in),
+            tries,
+            stop(in),
+            taken(in));
+    return in.optional("timedSeconds").isPresent()
+        ? record.timed(in.whole("timedSeconds", 0, HOUR / 1_000))
+        : record;
   }
 
   private static Map<String, String> taken(ObjectReading in) {

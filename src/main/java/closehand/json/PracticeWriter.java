@@ -4,7 +4,6 @@ import closehand.measure.practice.PracticeRecord;
 import closehand.measure.practice.Try;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
-import java.util.Locale;
 import java.util.Map;
 
 /** Writes a practice run as one JSON object, for the room of trials in a case. */
@@ -27,8 +26,9 @@ public final class PracticeWriter {
     out.writeNumberField("week", record.week());
     out.writeBooleanField("timed", record.timed());
     if (record.stop().isPresent()) {
-      out.writeStringField("stopped", record.stop().get().name().toLowerCase(Locale.ROOT));
+      out.writeStringField("stopped", record.stop().get().code());
     }
+    out.writeNumberField("timedSeconds", record.timedSeconds());
     out.writeObjectFieldStart("signals");
     for (var signal : record.signals().entrySet()) {
       out.writeStringField(signal.getKey(), signal.getValue().code());

@@ -4,6 +4,8 @@ import closehand.bank.Condition;
 import closehand.bank.Findings;
 import closehand.bank.Hint;
 import closehand.bank.Problem;
+import closehand.bank.StopSign;
+import closehand.bank.Stops;
 import closehand.bank.Task;
 import closehand.bank.TaskBook;
 import java.util.ArrayList;
@@ -31,7 +33,7 @@ final class TaskBookReader {
             assurances(in),
             choices(in.list("postures"), problems),
             choices(in.list("supports"), problems),
-            stops(in),
+            new Stops(stops(in)),
             tasks(in),
             in.texts("basis"),
             in.where());
@@ -114,7 +116,7 @@ final class TaskBookReader {
               one -> {
                 stops.add(
                     new TaskBook.Stop(
-                        one.text("id"),
+                        word(one, "id", StopSign.values(), StopSign::code, problems),
                         one.text("words"),
                         one.texts("then"),
                         one.flag("endsTasks", false),

@@ -1,10 +1,10 @@
 package closehand.json;
 
 import closehand.bank.Problem;
+import closehand.bank.StopSign;
 import closehand.measure.trial.Day;
 import closehand.measure.trial.Felt;
 import closehand.measure.trial.SetUp;
-import closehand.measure.trial.StopSign;
 import closehand.measure.trial.Trial;
 import closehand.measure.trial.Tries;
 import java.util.ArrayList;
@@ -106,7 +106,7 @@ public final class TrialReader {
   }
 
   private Optional<StopSign> stop(ObjectReading in, String code) {
-    Optional<StopSign> sign = StopSign.of(code);
+    Optional<StopSign> sign = StopSign.named(code);
     check(in, "stopped", sign.isPresent(), "\"stopped\" is no stop sign that is known here.");
     return sign;
   }

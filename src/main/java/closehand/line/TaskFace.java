@@ -110,7 +110,7 @@ final class TaskFace {
   }
 
   private void stop(String line) {
-    List<TaskBook.Stop> stops = run.setup().book().stops();
+    List<TaskBook.Stop> stops = run.setup().book().stops().all();
     console.say("Stopped. What was it?");
     // Whoever does not say what it was has stopped all the same.
     Choice.of(

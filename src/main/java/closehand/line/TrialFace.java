@@ -1,6 +1,6 @@
 package closehand.line;
 
-import closehand.measure.trial.StopSign;
+import closehand.bank.StopSign;
 import closehand.measure.trial.Trial;
 import closehand.measure.trial.TrialDialogue;
 import closehand.measure.trial.TrialWords;
@@ -174,7 +174,7 @@ public final class TrialFace {
     signs.add(Optional.empty());
     Optional<StopSign> usual = Optional.of(StopTyped.ofPain(typed) ? StopSign.PAIN : StopSign.WISH);
     return StopTyped.which(
-        console, usual, signs, s -> s.map(StopSign::words).orElse("It was a slip: go on"));
+        console, usual, signs, s -> s.map(dialogue.stops()::words).orElse("It was a slip: go on"));
   }
 
   private Optional<Ending> take(TrialDialogue next, boolean answer) {

@@ -20,6 +20,7 @@ import java.util.Set;
  * @param effectors what each part of the body does
  * @param settings what to set in the game first
  * @param waitsFor facts that are not known and could make the plan better
+ * @param unkept sentences about kept wishes that cannot be kept as things stand
  */
 public record ControlPlan(
     int game,
@@ -34,7 +35,8 @@ public record ControlPlan(
     List<Shared> settled,
     List<EffectorLoad> effectors,
     List<String> settings,
-    List<String> waitsFor) {
+    List<String> waitsFor,
+    List<String> unkept) {
   public ControlPlan {
     approaches = List.copyOf(approaches);
     assignments = List.copyOf(assignments);
@@ -43,6 +45,7 @@ public record ControlPlan(
     effectors = List.copyOf(effectors);
     settings = List.copyOf(settings);
     waitsFor = List.copyOf(waitsFor);
+    unkept = List.copyOf(unkept);
   }
 
   /** How sure it is that no plan is better. */
@@ -58,6 +61,44 @@ public record ControlPlan(
   /** Whether nothing better exists. */
   public boolean proven() {
     return sureness == Sureness.PROVED;
+  }
+
+  /** The same, with other words beside what is left out. */
+  public ControlPlan leavingOut(List<LeftOut> told) {
+    return new ControlPlan(
+        game,
+        genre,
+        title,
+        approaches,
+        cost,
+        bound,
+        sureness,
+        assignments,
+        told,
+        settled,
+        effectors,
+        settings,
+        waitsFor,
+        unkept);
+  }
+
+  /** The same, with kept wishes that cannot be kept. */
+  public ControlPlan notKeeping(List<String> wishes) {
+    return new ControlPlan(
+        game,
+        genre,
+        title,
+        approaches,
+        cost,
+        bound,
+        sureness,
+        assignments,
+        leftOut,
+        settled,
+        effectors,
+        settings,
+        waitsFor,
+        wishes);
   }
 
   /** The assignment of this action or part of it, by id. */

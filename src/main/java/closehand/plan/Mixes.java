@@ -103,7 +103,8 @@ public final class Mixes {
     return new Comparison(best, alone, added);
   }
 
-  private static Mix mix(List<String> approaches, Map<String, Integer> points, Planned planned) {
+  /** What one plan says of the approaches it was made with. */
+  static Mix mix(List<String> approaches, Map<String, Integer> points, Planned planned) {
     List<String> musts =
         planned.demand().actions().stream()
             .filter(a -> a.importance() == MUST)

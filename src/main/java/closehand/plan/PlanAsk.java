@@ -1,6 +1,5 @@
 package closehand.plan;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -32,15 +31,6 @@ public record PlanAsk(Optional<List<String>> approaches, OptionalInt mostParts, 
   /** The same for these approaches alone. */
   public PlanAsk only(List<String> these) {
     return new PlanAsk(Optional.of(these), mostParts, wishes);
-  }
-
-  /** The same with these wishes too, where no other wish speaks of the same action. */
-  public PlanAsk also(List<Wish> more) {
-    List<Wish> all = new ArrayList<>(wishes);
-    more.stream()
-        .filter(m -> wishes.stream().noneMatch(w -> w.action().equals(m.action())))
-        .forEach(all::add);
-    return new PlanAsk(approaches, mostParts, all);
   }
 
   /** The same with these wishes. */

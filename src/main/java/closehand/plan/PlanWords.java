@@ -95,7 +95,8 @@ final class PlanWords {
             shared(assignments),
             loads(),
             settings(assignments),
-            waitsFor());
+            waitsFor(),
+            List.of());
     return new Planned(plan, supply, demand, problem, outcome);
   }
 

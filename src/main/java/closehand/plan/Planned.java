@@ -15,4 +15,10 @@ import closehand.plan.supply.Supply;
  * @param outcome what the search found
  */
 public record Planned(
-    ControlPlan plan, Supply supply, Demand demand, PlanProblem problem, PlanOutcome outcome) {}
+    ControlPlan plan, Supply supply, Demand demand, PlanProblem problem, PlanOutcome outcome) {
+
+  /** The same with other words about it. */
+  public Planned told(ControlPlan other) {
+    return new Planned(other, supply, demand, problem, outcome);
+  }
+}

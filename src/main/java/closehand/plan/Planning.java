@@ -51,10 +51,7 @@ public final class Planning {
   private final Answers answers;
   private final Advice together;
   private final Map<Integer, Advice> byGame;
-  private final Map<Integer, GameProfile> changed;
-  private final Optional<ToDoubleFunction<Planned>> tieBreak;
-  private final Set<String> lifted;
-  private final Map<Integer, Practised> practised;
+  private final Terms terms;
 
   private Planning(
       Bank bank,
@@ -62,36 +59,37 @@ public final class Planning {
       Answers answers,
       Advice together,
       Map<Integer, Advice> byGame,
-      Map<Integer, GameProfile> changed,
-      Optional<ToDoubleFunction<Planned>> tieBreak,
-      Set<String> lifted,
-      Map<Integer, Practised> practised) {
+      Terms terms) {
     this.bank = bank;
     this.figures = figures;
     this.answers = answers;
     this.together = together;
     this.byGame = Map.copyOf(byGame);
-    this.changed = Map.copyOf(changed);
-    this.tieBreak = tieBreak;
-    this.lifted = Set.copyOf(lifted);
-    this.practised = Map.copyOf(practised);
+    this.terms = terms;
+  }
+
+  private Planning under(Terms other) {
+    return new Planning(bank, figures, answers, together, byGame, other);
   }
 
   /** The same, where a clinician accepts that these parts of the body go above their red lines. */
   public Planning lifting(Set<String> parts) {
-    return new Planning(
-        bank, figures, answers, together, byGame, changed, tieBreak, parts, practised);
+    return under(terms.lifting(parts));
   }
 
   /** The same with what was practised of each game, by slot. */
   public Planning practised(Map<Integer, Practised> found) {
-    return new Planning(bank, figures, answers, together, byGame, changed, tieBreak, lifted, found);
+    return under(terms.practised(found));
   }
 
   /** The same, with ties between plans of equal cost broken by what makes this smaller. */
   public Planning breakingTiesBy(ToDoubleFunction<Planned> smaller) {
-    return new Planning(
-        bank, figures, answers, together, byGame, changed, Optional.of(smaller), lifted, practised);
+    return under(terms.breakingTiesBy(smaller));
+  }
+
+  /** The same with what the player changed by hand, instead of what was changed before. */
+  public Planning changing(PlanChanges changes) {
+    return under(terms.changing(changes));
   }
 
   /**
@@ -101,7 +99,7 @@ public final class Planning {
    * @param answers the answers that apply
    * @param together what the rules make of them
    * @param byGame the same for each game alone, by its slot from 1; may be empty
-   * @param changed profiles that the player changed, by slot
+   * @param changed profiles that a file of answers changed, by slot
    */
   public static Optional<Planning> of(
       Bank bank,
@@ -112,18 +110,7 @@ public final class Planning {
     return together.withheld()
         ? Optional.empty()
         : bank.planFigures()
-            .map(
-                f ->
-                    new Planning(
-                        bank,
-                        f,
-                        answers,
-                        together,
-                        byGame,
-                        changed,
-                        Optional.empty(),
-                        Set.of(),
-                        Map.of()));
+            .map(f -> new Planning(bank, f, answers, together, byGame, Terms.of(changed)));
   }
 
   /** The slots, from 1, that hold a game with a profile. */
@@ -134,24 +121,43 @@ public final class Planning {
         .toList();
   }
 
-  private Optional<GameProfile> profile(int slot) {
-    if (changed.containsKey(slot)) {
-      return Optional.ofNullable(changed.get(slot));
+  /** The profile of the game in this slot as the player has it. */
+  public Optional<GameProfile> profile(int slot) {
+    return told(slot).map(p -> changes(p, slot).in(p));
+  }
+
+  /** The same before the player changed anything by hand. */
+  public Optional<GameProfile> told(int slot) {
+    if (terms.profiles().containsKey(slot)) {
+      return Optional.ofNullable(terms.profiles().get(slot));
     }
     return answers.value("games." + slot + ".genre").orElse(null) instanceof Value.Code code
         ? bank.game(code.code())
         : Optional.empty();
   }
 
+  private PlanChanges.OfGame changes(GameProfile profile, int slot) {
+    return terms.changes().of(slot, profile.genre());
+  }
+
+  private List<PlanAsk.Wish> wishes(int slot) {
+    return told(slot).map(p -> changes(p, slot).wishes()).orElse(List.of());
+  }
+
   private Advice advice(int slot) {
     return byGame.getOrDefault(slot, together);
+  }
+
+  /** Whether plans are made with an approach; settings and other people are not planned. */
+  static boolean isPlanned(Approach approach) {
+    return !approach.family().equals(SETTINGS) && !approach.family().equals(PEOPLE);
   }
 
   /** Ids of the approaches a plan for this game may use, best first. */
   public List<String> suggested(int slot) {
     return advice(slot).suggestions().stream()
         .map(Standing::approach)
-        .filter(a -> !a.family().equals(SETTINGS) && !a.family().equals(PEOPLE))
+        .filter(Planning::isPlanned)
         .map(Approach::id)
         .toList();
   }
@@ -181,13 +187,31 @@ public final class Planning {
                 advice(slot).findings(),
                 leadingPoints(slot),
                 ask.mostParts())
-            .with(practised(slot).measured()),
-        lifted);
+            .with(terms.practised(slot).measured()),
+        terms.lifted());
   }
 
   private int leadingPoints(int slot) {
     Map<String, Integer> points = points(slot);
     return suggested(slot).stream().mapToInt(a -> points.getOrDefault(a, 0)).max().orElse(0);
+  }
+
+  /** Sentences about kept wishes that cannot be kept as things stand. */
+  public List<String> unread(int slot, PlanAsk ask) {
+    return unread(ask.with(wishes(slot)), List.of(slot));
+  }
+
+  /**
+   * Ids of the approaches that are neither suggested for this game nor ruled out, the nearest to a
+   * suggestion first.
+   */
+  public List<String> notSuggested(int slot) {
+    return advice(slot).standings().stream()
+        .filter(s -> !s.status().suggested() && s.status() != Standing.Status.RULED_OUT)
+        .map(Standing::approach)
+        .filter(Planning::isPlanned)
+        .map(Approach::id)
+        .toList();
   }
 
   /** Plans for all games, each keeping to the habits of those before it, by slot. */
@@ -197,6 +221,17 @@ public final class Planning {
       plans.put(slot, plan(slot, ask, budget.get(), List.copyOf(plans.values())));
     }
     return plans;
+  }
+
+  /** The plan for one game, keeping to the habits of those before it as in a {@link #session}. */
+  public Planned inSession(int slot, PlanAsk ask, Supplier<Budget> budget) {
+    List<Planned> before = new ArrayList<>();
+    for (int one : slots()) {
+      if (one < slot) {
+        before.add(plan(one, ask, budget.get(), List.copyOf(before)));
+      }
+    }
+    return plan(slot, ask, budget.get(), before);
   }
 
   /**
@@ -226,7 +261,18 @@ public final class Planning {
       }
       why.stream().findFirst().ifPresent(unread::add);
     }
+    if (unread.isEmpty() && ask.wishes().size() > 1) {
+      slots.stream().flatMap(s -> twice(s, ask).stream()).limit(1).forEach(unread::add);
+    }
     return unread;
+  }
+
+  private Optional<String> twice(int slot, PlanAsk ask) {
+    Supply supply = supply(slot, ask);
+    Demand demand = demand(slot, forms(slot, supply).get(0));
+    return new WishReading(ProblemMaker.of(figures, supply, demand), supply, demand)
+        .wishedTwice(ask.wishes())
+        .map(n -> "\"" + n + "\" is wished in two places; one of them can be kept.");
   }
 
   /** The plan for one game by itself. */
@@ -234,43 +280,41 @@ public final class Planning {
     return plan(slot, ask, budget, List.of());
   }
 
-  private Practised practised(int slot) {
-    return practised.getOrDefault(slot, Practised.NOTHING);
-  }
-
-  private Planned plan(int slot, PlanAsk asked, Budget budget, List<Planned> before) {
-    PlanAsk ask = asked.also(practised(slot).taken());
+  private Planned plan(int slot, PlanAsk ask, Budget budget, List<Planned> before) {
     Supply supply = supply(slot, ask);
-    List<Try> tries = new ArrayList<>();
+    List<List<PlanAsk.Wish>> wishes =
+        List.of(ask.wishes(), wishes(slot), terms.practised(slot).taken());
+    List<Attempt> tries = new ArrayList<>();
     for (Form form : forms(slot, supply)) {
-      tries.add(attempt(demand(slot, form), supply, ask, budget, before));
+      tries.add(attempt(demand(slot, form), supply, wishes, budget, before));
     }
-    Try best = tries.get(0);
-    for (Try one : tries) {
+    Attempt best = tries.get(0);
+    for (Attempt one : tries) {
       best = one.isBetterThan(best) ? one : best;
     }
-    boolean all = tries.stream().allMatch(t -> t.outcome.status() == PlanOutcome.Status.PROVED);
-    return lighter(supply, best, all);
+    boolean all = tries.stream().allMatch(t -> t.outcome().status() == PlanOutcome.Status.PROVED);
+    Planned found = lighter(supply, best, all);
+    return found.told(found.plan().notKeeping(unread(slot, ask)));
   }
 
-  private Planned lighter(Supply supply, Try best, boolean all) {
-    if (tieBreak.isEmpty() || best.outcome.plan().list().isEmpty()) {
-      return planned(supply, best, best.outcome, all);
+  private Planned lighter(Supply supply, Attempt best, boolean all) {
+    if (terms.tieBreak().isEmpty() || best.outcome().plan().list().isEmpty()) {
+      return planned(supply, best, best.outcome(), all);
     }
-    ToDoubleFunction<Planned> smaller = tieBreak.get();
+    ToDoubleFunction<Planned> smaller = terms.tieBreak().get();
     Placements least =
         EqualCost.least(
-            best.problem,
-            best.outcome.plan(),
+            best.problem(),
+            best.outcome().plan(),
             p -> smaller.applyAsDouble(planned(supply, best, with(best, p), all)));
     return planned(supply, best, with(best, least), all);
   }
 
-  private static PlanOutcome with(Try best, Placements plan) {
-    PlanOutcome found = best.outcome;
+  private static PlanOutcome with(Attempt best, Placements plan) {
+    PlanOutcome found = best.outcome();
     return new PlanOutcome(
         plan,
-        new PlanPricer(best.problem).price(plan).cost(),
+        new PlanPricer(best.problem()).price(plan).cost(),
         found.best(),
         found.bound(),
         found.status(),
@@ -278,8 +322,9 @@ public final class Planning {
         found.trace());
   }
 
-  private Planned planned(Supply supply, Try best, PlanOutcome outcome, boolean all) {
-    return new PlanWords(bank, figures, supply, best.demand, best.problem, outcome).planned(all);
+  private Planned planned(Supply supply, Attempt best, PlanOutcome outcome, boolean all) {
+    return new PlanWords(bank, figures, supply, best.demand(), best.problem(), outcome)
+        .planned(all);
   }
 
   /**
@@ -310,7 +355,8 @@ public final class Planning {
   public Demand demand(int slot, Form form) {
     GameProfile profile =
         profile(slot).orElseThrow(() -> new IllegalArgumentException("no game in slot " + slot));
-    GameFacts game = GameFacts.of(bank.questionnaire(), answers, slot);
+    GameFacts game =
+        GameFacts.of(bank.questionnaire(), answers, slot).without(changes(profile, slot).rated());
     return DemandMaker.of(profile, game, figures.demand(), form);
   }
 
@@ -338,40 +384,17 @@ public final class Planning {
         .anyMatch(p -> List.of(purposes).contains(p));
   }
 
-  private Try attempt(
-      Demand demand, Supply supply, PlanAsk ask, Budget budget, List<Planned> before) {
+  private Attempt attempt(
+      Demand demand,
+      Supply supply,
+      List<List<PlanAsk.Wish>> wishes,
+      Budget budget,
+      List<Planned> before) {
     PlanProblem bare = ProblemMaker.of(figures, supply, demand);
     WishReading reading = new WishReading(bare, supply, demand);
-    Wishes wishes = reading.of(ask.wishes());
-    PlanProblem problem = bare.with(SameJobs.habits(figures, demand, bare, wishes, before));
+    Wishes pinned = reading.of(wishes);
+    PlanProblem problem = bare.with(SameJobs.habits(figures, demand, bare, pinned, before));
     PlanOutcome outcome = ControlPlanSolver.solve(problem, budget, Optional.<Placements>empty());
-    return new Try(demand, problem, outcome, reading.kept(ask.wishes()));
-  }
-
-  /** One form tried. */
-  private record Try(Demand demand, PlanProblem problem, PlanOutcome outcome, long kept) {
-    private static final int MUST = 3;
-
-    private long mustsLeftOut() {
-      return demand.actions().stream()
-          .filter(a -> a.importance() == MUST && outcome.plan().of(a.id()).isEmpty())
-          .map(WantedAction::of)
-          .distinct()
-          .count();
-    }
-
-    boolean isBetterThan(Try other) {
-      boolean possible = outcome.status() != PlanOutcome.Status.IMPOSSIBLE;
-      boolean otherPossible = other.outcome.status() != PlanOutcome.Status.IMPOSSIBLE;
-      if (possible != otherPossible) {
-        return possible;
-      }
-      if (kept != other.kept) {
-        return kept > other.kept;
-      }
-      long mine = mustsLeftOut();
-      long theirs = other.mustsLeftOut();
-      return mine != theirs ? mine < theirs : outcome.best() < other.outcome.best();
-    }
+    return new Attempt(demand, problem, outcome, pinned.pins().size());
   }
 }

@@ -11,9 +11,11 @@ import closehand.plan.supply.SuppliedInput;
 import closehand.plan.supply.Supply;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** Turns wishes of people into pins of the search. */
 final class WishReading {
@@ -27,19 +29,29 @@ final class WishReading {
     this.demand = demand;
   }
 
-  /** The wishes with a pin each; {@link #unread} tells what cannot be read. */
-  Wishes of(List<PlanAsk.Wish> wishes) {
+  /**
+   * The wishes with a pin each; {@link #unread} tells what cannot be read.
+   *
+   * @param wishes in groups: a group gives way to those before it where both speak of one action;
+   *     within a group the later wish counts
+   */
+  Wishes of(List<List<PlanAsk.Wish>> wishes) {
     Wishes impossible = problem.wishes();
     List<Wishes.Pin> pins = new ArrayList<>();
-    for (PlanAsk.Wish wish : wishes) {
-      pin(wish).ifPresent(pins::add);
+    for (List<PlanAsk.Wish> group : wishes) {
+      Set<String> before = new HashSet<>();
+      pins.forEach(p -> before.add(p.action()));
+      for (PlanAsk.Wish wish : group) {
+        pin(wish)
+            .filter(p -> !before.contains(p.action()))
+            .ifPresent(
+                p -> {
+                  pins.removeIf(earlier -> earlier.action().equals(p.action()));
+                  pins.add(p);
+                });
+      }
     }
     return new Wishes(pins, impossible.bans(), impossible.mustPlace(), impossible.habits());
-  }
-
-  /** How many of these wishes can be kept here. */
-  long kept(List<PlanAsk.Wish> wishes) {
-    return wishes.stream().filter(w -> pin(w).isPresent()).count();
   }
 
   /** Why a wish cannot be kept here; empty when it can. */
@@ -55,6 +67,16 @@ final class WishReading {
         ? Optional.empty()
         : Optional.of(
             "\"" + action.get().name() + "\" cannot be worked on \"" + wish.input() + "\".");
+  }
+
+  /** The name of an action that two of these wishes speak of, if there is one. */
+  Optional<String> wishedTwice(List<PlanAsk.Wish> wishes) {
+    Set<String> seen = new HashSet<>();
+    return wishes.stream()
+        .flatMap(w -> action(demand, w.action()).stream())
+        .filter(a -> !seen.add(a.id()))
+        .map(WantedAction::name)
+        .findFirst();
   }
 
   /** The pin a wish means: the cheapest way to work that input for that action. */

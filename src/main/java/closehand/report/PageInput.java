@@ -3,6 +3,7 @@ package closehand.report;
 import closehand.bank.Bank;
 import closehand.bank.CautionClass;
 import closehand.interview.Answers;
+import closehand.plan.EqualStandings;
 import closehand.rules.Advice;
 import closehand.rules.Warning;
 import java.util.List;
@@ -22,6 +23,7 @@ import java.util.TreeMap;
  * @param caseName the player's pseudonym; may be empty
  * @param isoDate the day of the page, such as {@code 2026-11-25}
  * @param since what there is to say about the time since an earlier page
+ * @param equal what the rules give equal points, in its order by plans; none where nobody looked
  */
 public record PageInput(
     Bank bank,
@@ -33,7 +35,8 @@ public record PageInput(
     List<String> openQuestions,
     String caseName,
     String isoDate,
-    Since since) {
+    Since since,
+    EqualStandings equal) {
   public PageInput {
     byGame = java.util.Collections.unmodifiableMap(new TreeMap<>(byGame));
     changes = Map.copyOf(changes);
@@ -61,7 +64,8 @@ public record PageInput(
         openQuestions,
         caseName,
         isoDate,
-        Since.NOTHING);
+        Since.NOTHING,
+        EqualStandings.NONE);
   }
 
   /** The same with something to say about the time since an earlier page. */
@@ -76,7 +80,24 @@ public record PageInput(
         openQuestions,
         caseName,
         isoDate,
-        earlier);
+        earlier,
+        equal);
+  }
+
+  /** The same with what stands equal by the rules in its order by plans. */
+  public PageInput ranked(EqualStandings found) {
+    return new PageInput(
+        bank,
+        answers,
+        found.in(together),
+        byGame,
+        changes,
+        finished,
+        openQuestions,
+        caseName,
+        isoDate,
+        since,
+        found);
   }
 
   /** The answers with their questions. */

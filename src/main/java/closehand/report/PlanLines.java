@@ -9,6 +9,7 @@ import closehand.plan.ControlPlan.LeftOut;
 import closehand.plan.ControlPlan.Mode;
 import closehand.plan.ControlPlan.Shared;
 import closehand.plan.Planned;
+import closehand.plan.solve.PlanOutcome;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,9 +26,15 @@ final class PlanLines {
     ControlPlan plan = planned.plan();
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Heading("Control plan: " + plan.title()));
+    pieces.addAll(unkept(plan));
+    if (isImpossible(planned)) {
+      pieces.addAll(ClashLines.of(planned));
+      return pieces;
+    }
     pieces.add(Paragraph.of(uses(bank, plan)));
     pieces.add(Paragraph.of(sureness(plan)));
     pieces.addAll(NeededLines.of(plan));
+    pieces.addAll(ClashLines.of(planned));
     pieces.addAll(settings(plan));
     pieces.addAll(assignments(plan));
     pieces.addAll(shared(plan));
@@ -43,6 +50,18 @@ final class PlanLines {
         Paragraph.of(
             "The points and limits behind a plan are rules of thumb. No published method was made"
                 + " for disabled players; your own signs and your health team come first."));
+  }
+
+  /** Kept wishes that cannot be kept now. */
+  static List<Piece> unkept(ControlPlan plan) {
+    return plan.unkept().stream()
+        .map(w -> (Piece) Paragraph.of("A wish that was kept cannot be kept now. " + w))
+        .toList();
+  }
+
+  /** Whether there is no plan, since what was wished cannot be kept together. */
+  static boolean isImpossible(Planned planned) {
+    return planned.outcome().status() == PlanOutcome.Status.IMPOSSIBLE;
   }
 
   static String uses(Bank bank, ControlPlan plan) {

@@ -46,6 +46,28 @@ final class PlanNames {
     return "the game gave twice as long to react, by a slower speed for example";
   }
 
+  /** A change, as what brings an action in: "with ...". */
+  String bringingIn(Change change) {
+    if (change instanceof Change.OnePartMore) {
+      return "one more separate part";
+    }
+    if (change instanceof Change.Toggle toggle) {
+      return action(toggle.action()) + " switched on and off instead of held";
+    }
+    if (change instanceof Change.NotTogether pair) {
+      return action(pair.first()) + " and " + action(pair.second()) + " one after the other";
+    }
+    if (change instanceof Change.QuarterMore more) {
+      return "a quarter more a minute for your "
+          + Effectors.words(more.effector())
+          + ", only if it stays comfortable";
+    }
+    if (change instanceof Change.Without without) {
+      return action(without.action()) + " left out instead";
+    }
+    return "twice as long to react, by a slower speed for example";
+  }
+
   /** What stands against a place for an action. */
   String against(String subject, List<Breach> breaches) {
     if (breaches.isEmpty()) {

@@ -70,13 +70,6 @@ public final class SetupSheet {
       pieces.add(Paragraph.of("No plan yet: no game has been named."));
     }
     pieces.addAll(LoadText.under(input, day));
-    if (!plans.isEmpty()) {
-      pieces.add(new Gap());
-      pieces.add(
-          Paragraph.of(
-              "Go by this sheet alone: a plan printed another way may have been looked for longer"
-                  + " and place some actions elsewhere."));
-    }
     pieces.addAll(PlanLines.standing());
     pieces.addAll(FooterLines.of(input));
   }
@@ -139,10 +132,16 @@ public final class SetupSheet {
   private void game(Planned planned) {
     ControlPlan plan = planned.plan();
     pieces.add(new Heading(plan.title()));
+    pieces.addAll(PlanLines.unkept(plan));
+    if (PlanLines.isImpossible(planned)) {
+      pieces.addAll(ClashLines.of(planned));
+      return;
+    }
     pieces.add(Paragraph.of(PlanLines.uses(input.bank(), plan)));
     pieces.addAll(EffortToSetUp.of(input, plan));
     pieces.add(Paragraph.of(PlanLines.sureness(plan)));
     pieces.addAll(NeededLines.of(plan));
+    pieces.addAll(ClashLines.of(planned));
     List<String> first = FirstActions.of(plan, input.bank(), most());
     pieces.add(Paragraph.headed("Start with.", String.join("; ", first) + "."));
     settings(plan);

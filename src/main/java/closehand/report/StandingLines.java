@@ -18,7 +18,7 @@ final class StandingLines {
     Advice advice = input.together();
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Heading("Suggestions, best first"));
-    pieces.add(Paragraph.of(preface(advice)));
+    pieces.add(Paragraph.of(Phrases.joined(preface(advice), EqualWords.ranking(input))));
     for (Standing standing : advice.standings()) {
       if (standing.status().suggested()) {
         pieces.addAll(standing(input, standing, glyphs));
@@ -75,6 +75,7 @@ final class StandingLines {
     boolean open = standing.status() != Standing.Status.RULED_OUT;
     String mind =
         Phrases.joined(
+            EqualWords.sentence(input, standing.approach()),
             DrivingPart.sentence(input, standing.approach()),
             RestingDigits.unused(input, standing.approach()),
             GamesThatRefuse.sentence(input, standing.approach()));

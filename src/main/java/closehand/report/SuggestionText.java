@@ -63,6 +63,10 @@ public final class SuggestionText {
     if (input.together().forReview()) {
       pieces.add(Paragraph.of("A draft for a clinician to review."));
     }
+    String ranking = EqualWords.ranking(input);
+    if (!ranking.isEmpty()) {
+      pieces.add(Paragraph.of(ranking));
+    }
     int place = 0;
     for (Standing idea : input.together().suggestions()) {
       pieces.add(Paragraph.numbered(++place, title(idea)));
@@ -71,6 +75,7 @@ public final class SuggestionText {
       add(pieces, "Against it: ", idea.against(), id);
       String mind =
           Phrases.joined(
+              EqualWords.sentence(input, idea.approach()),
               DrivingPart.sentence(input, idea.approach()),
               RestingDigits.unused(input, idea.approach()),
               GamesThatRefuse.sentence(input, idea.approach()),

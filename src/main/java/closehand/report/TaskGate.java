@@ -29,6 +29,9 @@ import java.util.Set;
  * leads around it.
  */
 public final class TaskGate {
+  /** Less timed work than this is not worth beginning. */
+  private static final int LEAST_SECONDS = 60;
+
   private final Bank bank;
   private final TaskBook book;
   private final Map<Condition, Integer> places = new LinkedHashMap<>();
@@ -65,14 +68,16 @@ public final class TaskGate {
    * @param secondsSinceLast seconds since the last of them ended; empty if there was none
    * @param partOfDay such as {@code morning}
    * @param minutesIn minutes since the sitting began
-   * @param stopped why nothing more is measured on this day, if so
+   * @param diary what was done with the case on which day, practice and pointing with it
+   * @param isoDate the day
    */
   public record Day(
       List<Measured> measured,
       Optional<Long> secondsSinceLast,
       String partOfDay,
       int minutesIn,
-      Optional<String> stopped) {
+      Diary diary,
+      String isoDate) {
     /** A day on which nothing was measured and nothing is known. */
     public static final Day NEW = new Day(List.of(), Optional.empty(), "some time of day", 0);
 
@@ -80,10 +85,18 @@ public final class TaskGate {
       measured = List.copyOf(measured);
     }
 
-    /** A day on which nothing else was stopped. */
+    /** A day on which nothing but these tasks was done. */
     public Day(
         List<Measured> measured, Optional<Long> secondsSinceLast, String partOfDay, int minutesIn) {
-      this(measured, secondsSinceLast, partOfDay, minutesIn, Optional.empty());
+      this(measured, secondsSinceLast, partOfDay, minutesIn, Diary.EMPTY, "");
+    }
+
+    private int otherTimes() {
+      return diary.times(isoDate, Diary.What.PRACTICE, Diary.What.POINTING);
+    }
+
+    private int otherSeconds() {
+      return diary.timedSeconds(isoDate, Diary.What.PRACTICE, Diary.What.POINTING);
     }
   }
 
@@ -212,22 +225,45 @@ public final class TaskGate {
     if (stopped) {
       refusals.add("This was stopped today. It is not done again today.");
     }
-    boolean few = outcome(book.limits().fewTasksWhen(), outcomes) != Outcome.FALSE;
-    day.stopped().ifPresent(refusals::add);
-    if (few && done.size() >= book.limits().tasksADay()) {
-      refusals.add(
-          "At most "
-              + book.limits().tasksADay()
-              + " tasks on one day, where effort can bring a crash later. Please go on another day.");
-    }
+    day.diary().with(day.measured()).why(bank, day.isoDate()).ifPresent(refusals::add);
+    tooMany(outcomes, done.size() + day.otherTimes()).ifPresent(refusals::add);
     if (!isMoreOfADigit(task, done) && digits(task, done) >= book.limits().digitsAHand()) {
       refusals.add("At most " + book.limits().digitsAHand() + " fingers of one hand on one day.");
     }
     if (seconds(day) + task.go().atMostSeconds() > book.limits().timedSecondsADay()) {
-      refusals.add(
-          "The day's "
-              + book.limits().timedSecondsADay() / 60
-              + " minutes of timed work are used up. Please go on another day.");
+      refusals.add(usedUp());
+    }
+    return refusals;
+  }
+
+  private Optional<String> tooMany(List<Outcome> outcomes, int times) {
+    boolean few = outcome(book.limits().fewTasksWhen(), outcomes) != Outcome.FALSE;
+    return few && times >= book.limits().tasksADay()
+        ? Optional.of(
+            "At most "
+                + book.limits().tasksADay()
+                + " tasks on one day, practice and pointing with them, where effort can bring a"
+                + " crash later. Please go on another day.")
+        : Optional.empty();
+  }
+
+  private String usedUp() {
+    return "The day's "
+        + book.limits().timedSecondsADay() / 60
+        + " minutes of timed work are used up. Please go on another day.";
+  }
+
+  /** Timed work that is left for a day, in seconds: tasks, practice and pointing together. */
+  public int secondsLeft(Diary diary, String isoDate) {
+    return Math.max(0, book.limits().timedSecondsADay() - diary.timedSeconds(isoDate));
+  }
+
+  /** Why no practice or pointing follows on this day, which are timed work as tasks are. */
+  public List<String> enoughFor(Answers answers, Diary diary, String isoDate) {
+    List<String> refusals = new ArrayList<>();
+    tooMany(conditions.in(answers), diary.times(isoDate)).ifPresent(refusals::add);
+    if (secondsLeft(diary, isoDate) < LEAST_SECONDS) {
+      refusals.add(usedUp());
     }
     return refusals;
   }
@@ -250,7 +286,7 @@ public final class TaskGate {
   }
 
   private static int seconds(Day day) {
-    return day.measured().stream().mapToInt(Measured::timedSeconds).sum();
+    return day.measured().stream().mapToInt(Measured::timedSeconds).sum() + day.otherSeconds();
   }
 
   private int rest(Day day, List<Outcome> outcomes) {

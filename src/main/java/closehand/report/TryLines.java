@@ -86,6 +86,7 @@ final class TryLines {
     under(
         reasons("Suggested because: ", idea.inFavour(), approach),
         reasons("Against it: ", idea.against(), approach),
+        room.terse() ? "" : EqualWords.sentence(input, approach),
         DrivingPart.sentence(input, approach),
         RestingDigits.unused(input, approach),
         GamesThatRefuse.sentence(input, approach),

@@ -51,6 +51,16 @@ public record Advice(
     return withheld ? List.of() : standings.stream().filter(s -> s.status().suggested()).toList();
   }
 
+  /**
+   * The same with its standings in another order.
+   *
+   * @param order the same standings
+   */
+  public Advice inOrder(List<Standing> order) {
+    return new Advice(
+        order, stops, cautions, notCleared, lowered, withheld, forReview, firm, holds, findings);
+  }
+
   /** The approaches with this status, in order. */
   public List<Standing> with(Standing.Status status) {
     return standings.stream().filter(s -> s.status() == status).toList();

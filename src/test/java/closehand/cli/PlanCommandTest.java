@@ -7,12 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** The plan on the command line: what it prints, what it refuses, how it ends. */
 class PlanCommandTest {
   private static final String CALM = "examples/silver-birch/answers.json";
+
+  private static final String HERON = "examples/quiet-heron/answers.json";
 
   @TempDir Path folder;
 
@@ -81,6 +85,53 @@ class PlanCommandTest {
       many.append(", {\"id\": \"A").append(i).append("\"}");
     }
     assertProblem(many.toString(), "a plan can have");
+  }
+
+  @Test
+  void wishesThatCannotBeKeptTogetherAreNamedAndNoOthers() {
+    String[] clashing = {
+      "plan", "--answers", HERON, "--game", "0", "--set", "Build menu=B3", "--set", "Save=B3"
+    };
+    World text = World.run("", clashing);
+    assertTrue(text.output().contains("\"Build menu\" sits on side cell B3"), text.output());
+    assertTrue(text.output().contains("\"Save\" sits on side cell B3"), text.output());
+    assertFalse(text.output().contains("Left out, and why"), text.output());
+    assertEquals(ExitCode.UNFINISHED, text.code());
+  }
+
+  @Test
+  void oneActionCannotBeWishedInTwoPlaces() {
+    World world =
+        World.run("", "plan", "--answers", HERON, "--set", "Build menu=B3", "--set", "build=B1");
+    assertEquals(64, world.code());
+    assertTrue(world.error().contains("wished in two places"), world.error());
+  }
+
+  @Test
+  void theSheetIsTheSamePlan() {
+    World plan = World.run("", "plan", "--answers", CALM);
+    World sheet = World.run("", "summary", "--for", "setup", "--answers", CALM);
+    Matcher lines =
+        Pattern.compile("(?m)^\u2022 (\\S+)[^:\n]*: (\\S+)[^:\n]*, (press|hold|move)\\.$")
+            .matcher(plan.output());
+    int compared = 0;
+    while (lines.find()) {
+      String action = lines.group(1);
+      String input = lines.group(2).replace(",", "");
+      assertTrue(
+          sheet
+              .output()
+              .lines()
+              .anyMatch(l -> l.startsWith(action) && l.indexOf(input) > action.length()),
+          lines.group());
+      compared++;
+    }
+    assertTrue(compared > 3, plan.output());
+    assertEquals(uses(plan.output()), uses(sheet.output()));
+  }
+
+  private static java.util.List<String> uses(String text) {
+    return text.lines().filter(l -> l.startsWith("You play with: ")).toList();
   }
 
   private void assertProblem(String actions, String words) throws IOException {

@@ -65,7 +65,9 @@ class PlanLoadCommandTest {
       "--approaches", "MOUSE_SIDE_R", "--set", "RTS01.press=second", "--set", "RTS03=wheelClick"
     };
     World blocked = plan(wishes);
-    assertTrue(flat(blocked).contains("would ask too much of one part of you"), blocked.output());
+    assertTrue(
+        flat(blocked).contains("your right middle finger stays below its red line"),
+        blocked.output());
     assertFalse(flat(blocked).contains("wheel click, right middle finger"), blocked.output());
     String[] accepting = new String[wishes.length + 2];
     System.arraycopy(wishes, 0, accepting, 0, wishes.length);

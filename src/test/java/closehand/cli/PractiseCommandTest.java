@@ -226,7 +226,7 @@ class PractiseCommandTest {
         World.typed(typed.toString(), "practise", name, "--home", cases().toString(), "--line");
     assertEquals(ExitCode.DONE, world.code());
     assertTrue(world.output().contains("nothing is timed"), world.output());
-    assertTrue(world.output().contains("STOPPED. I want to stop"), world.output());
+    assertTrue(world.output().contains("STOPPED. You said or showed stop"), world.output());
     PracticeRecord kept = practised().get(0);
     assertFalse(kept.timed());
     assertTrue(kept.tries().stream().allMatch(t -> t.millis().isEmpty()));

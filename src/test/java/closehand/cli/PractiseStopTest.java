@@ -5,10 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.bank.Bank;
+import closehand.bank.StopSign;
 import closehand.casefile.CaseStore;
 import closehand.interview.CaseRecord;
 import closehand.json.BankReader;
 import closehand.json.EmbeddedBank;
+import closehand.measure.CoreStops;
 import closehand.measure.practice.PracticeRecord;
 import closehand.measure.practice.StopReason;
 import java.io.IOException;
@@ -62,19 +64,20 @@ class PractiseStopTest {
     "pain,'',PAIN",
     "Painful!,2,PAIN",
     "p,'',PAIN",
-    "P,8,SEAT"
+    "P,8,BALANCE"
   })
   void anyLineThatMeansStopStopsInTheCheckInARoundAndWherePainIsAsked(
-      String line, String sign, StopReason reason) throws IOException {
+      String line, String sign, StopSign felt) throws IOException {
     String[] before = {"a\nb\n", CHECK, CHECK + "2\na\n"};
     for (String typed : before) {
       aCaseIsThere();
       World world = practise(typed + line + "\n" + sign + "\n", "--line");
       assertEquals(ExitCode.DONE, world.code(), world.error());
-      assertTrue(flowing(world).contains("STOPPED. " + reason.words()), world.output());
+      assertTrue(
+          flowing(world).contains("STOPPED. " + CoreStops.all().words(felt)), world.output());
       assertTrue(flowing(world).contains("New tingling, numbness or weakness"), "the ten signs");
       assertEquals(1, kept().size(), typed);
-      assertEquals(Optional.of(reason), kept().get(0).stop());
+      assertEquals(Optional.of(StopReason.of(felt)), kept().get(0).stop());
       World again = practise("", "--line");
       assertEquals(ExitCode.UNFINISHED, again.code());
       assertTrue(flowing(again).contains("not repeated on the same day"), again.output());
@@ -84,7 +87,7 @@ class PractiseStopTest {
   @Test
   void aStopIsKeptThoughNobodySaysWhichSignItWas() throws IOException {
     practise("a\nstop", "--line");
-    assertEquals(Optional.of(StopReason.WISH), kept().get(0).stop());
+    assertEquals(Optional.of(StopReason.of(StopSign.WISH)), kept().get(0).stop());
     assertTrue(kept().get(0).signals().isEmpty(), "half a check is no ground for another day");
   }
 

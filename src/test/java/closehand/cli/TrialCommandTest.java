@@ -141,7 +141,26 @@ class TrialCommandTest {
     World world = trial("y\n1\n");
     assertEquals(ExitCode.BAD_DATA, world.code());
     assertTrue(world.error().contains("must be from 0 to 10"), world.error());
+    assertTrue(flowing(world).contains("cannot be read any more"), world.output());
     assertEquals(before, file());
+    World practice =
+        World.run("", "practise", TriedCase.NAME, "--home", folder.toString(), "--prompts");
+    assertTrue(flowing(practice).contains("today cannot be read any more"), practice.output());
+  }
+
+  @Test
+  void aTrialOfAnEarlierDayThatCannotBeReadAsksForAReviewFirst() throws IOException {
+    trial(BEGIN + FELT);
+    Path path = Cases.at(folder).store().path(TriedCase.NAME);
+    Files.writeString(
+        path,
+        file()
+            .replace("\"workedOfTen\" : 9", "\"workedOfTen\" : 19")
+            .replace("\"day\" : \"2026-11-25\"", "\"day\" : \"2026-11-20\""));
+    World world = trial("y\n1\n");
+    String said = flowing(world);
+    assertTrue(said.contains("nobody knows whether it was stopped"), said);
+    assertTrue(said.contains("END-02"), said);
   }
 
   @Test
@@ -212,8 +231,8 @@ class TrialCommandTest {
     String[][] lines = {
       {"Stop: pain", "-", "pain"},
       {"STOP", "5", "chest"},
-      {"S", "-", "wish"},
-      {"s", "3", "numb"},
+      {"S", "-", "signal"},
+      {"s", "3", "tingling"},
       {"pain in my thumb", "-", "pain"},
       {"P", "-", "pain"}
     };

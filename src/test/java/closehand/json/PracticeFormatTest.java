@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.bank.Problem;
+import closehand.bank.StopSign;
 import closehand.measure.practice.PracticeRecord;
 import closehand.measure.practice.Signal;
 import closehand.measure.practice.StopReason;
@@ -46,7 +47,7 @@ class PracticeFormatTest {
                   Optional.of("SW_FOOT/Rheel"),
                   true,
                   Try.Marks.NONE)),
-          Optional.of(StopReason.SPASM),
+          Optional.of(StopReason.of(StopSign.SPASM)),
           Map.of("RTS08", "SW_FOOT/Rheel"));
 
   private static JsonValue.Obj object(String json) {

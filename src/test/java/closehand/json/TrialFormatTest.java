@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.bank.Problem;
+import closehand.bank.StopSign;
 import closehand.measure.trial.Felt;
 import closehand.measure.trial.SetUp;
-import closehand.measure.trial.StopSign;
 import closehand.measure.trial.Trial;
 import closehand.measure.trial.Tries;
 import java.nio.charset.StandardCharsets;

@@ -75,6 +75,7 @@ class PlanDrawingTest {
         List.of(),
         List.of(),
         List.of(),
+        List.of(),
         List.of());
   }
 

@@ -37,6 +37,7 @@ import org.junit.jupiter.api.TestFactory;
 
 /** What must hold before a task is asked anew each time, whatever the case says. */
 class TaskGateTest {
+  private static final String DAY = "2026-11-30";
   private static final Bank BANK = bank();
   private static final RuleBook RULES = RuleBook.of(BANK);
   private static final TaskGate GATE = TaskGate.of(BANK).orElseThrow();
@@ -257,6 +258,47 @@ class TaskGateTest {
         GATE.setup(jumped, tap, TaskGate.Day.NEW, true).refusals());
   }
 
+  private static TaskGate.Day after(Diary.What what, String stop, int seconds, Measured... tasks) {
+    Diary diary = new Diary(List.of(new Diary.Entry(DAY, what, stop, seconds)), List.of());
+    return new TaskGate.Day(List.of(tasks), Optional.of(600L), "morning", 20, diary, DAY);
+  }
+
+  @Test
+  void practiceAndPointingUseUpTheTimedWorkOfTheDayToo() {
+    for (Diary.What what : List.of(Diary.What.PRACTICE, Diary.What.POINTING)) {
+      assertTrue(refusals(ready(), "T1.R.I", after(what, "", 715)).contains("12 minutes"));
+      assertEquals("", refusals(ready(), "T1.R.I", after(what, "", 600)));
+    }
+    assertEquals(
+        "", refusals(ready(), "T1.R.I", after(Diary.What.TRIAL, "", 0)), "play is no test");
+  }
+
+  @Test
+  void whereEffortCanBringACrashPracticeIsOneOfTheTwo() {
+    Answers crash = with(ready(), "cond.pem", new Value.Code("usually"));
+    Measured one = measured("T1", "R.I", 20, Measured.Ending.DONE);
+    String two = refusals(crash, "T1.R.M", after(Diary.What.PRACTICE, "", 60, one));
+    assertTrue(two.contains("At most 2 tasks"), two);
+    assertEquals("", refusals(crash, "T1.R.M", after(Diary.What.PRACTICE, "", 60)));
+    Diary both =
+        new Diary(
+            List.of(
+                new Diary.Entry(DAY, Diary.What.TASK, "", 20),
+                new Diary.Entry(DAY, Diary.What.POINTING, "", 20)),
+            List.of());
+    assertTrue(GATE.enoughFor(crash, both, DAY).toString().contains("At most 2 tasks"));
+    assertEquals(List.of(), GATE.enoughFor(crash, both, "2026-12-01"));
+    assertEquals(List.of(), GATE.enoughFor(ready(), both, DAY));
+  }
+
+  @Test
+  void practiceBeginsOnlyWhereAMinuteOfTheDaysTimedWorkIsLeft() {
+    Diary much = new Diary(List.of(new Diary.Entry(DAY, Diary.What.TASK, "", 670)), List.of());
+    assertTrue(GATE.enoughFor(ready(), much, DAY).toString().contains("12 minutes"));
+    assertEquals(50, GATE.secondsLeft(much, DAY));
+    assertEquals(720, GATE.secondsLeft(much, "2026-12-01"));
+  }
+
   @Test
   void whatWasStoppedTodayIsNotDoneAgainToday() {
     TaskGate.Day day = after(measured("T1", "R.I", 20, Measured.Ending.STOPPED));
@@ -309,10 +351,8 @@ class TaskGateTest {
 
   @Test
   void somethingElseStoppedTodayEndsTasksForTheDay() {
-    String why = "A trial was stopped today: A spasm or cramp.";
-    TaskGate.Day day =
-        new TaskGate.Day(List.of(), Optional.empty(), "morning", 9, Optional.of(why));
-    assertEquals(why, refusals(ready(), "T1.R.I", day));
+    String why = refusals(ready(), "T1.R.I", after(Diary.What.TRIAL, "spasm", 0));
+    assertTrue(why.startsWith("A trial was stopped today: A spasm or cramp"), why);
   }
 
   @Test

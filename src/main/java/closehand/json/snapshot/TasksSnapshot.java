@@ -1,5 +1,7 @@
 package closehand.json.snapshot;
 
+import closehand.bank.StopSign;
+import closehand.bank.Stops;
 import closehand.bank.Task;
 import closehand.bank.TaskBook;
 import closehand.bank.TaskKind;
@@ -23,7 +25,7 @@ final class TasksSnapshot {
     out.list(book.postures(), c -> choice(c, out));
     out.list(book.supports(), c -> choice(c, out));
     out.list(
-        book.stops(),
+        book.stops().all(),
         s -> {
           out.text(s.id());
           out.text(s.words());
@@ -44,10 +46,16 @@ final class TasksSnapshot {
         in.list(() -> new TaskBook.Assurance(in.text(), in.text(), in.flag())),
         in.list(() -> choice(in)),
         in.list(() -> choice(in)),
-        in.list(
-            () ->
-                new TaskBook.Stop(
-                    in.text(), in.text(), in.texts(), in.flag(), in.flag(), in.where())),
+        new Stops(
+            in.list(
+                () ->
+                    new TaskBook.Stop(
+                        StopSign.named(in.text()).orElseThrow(),
+                        in.text(),
+                        in.texts(),
+                        in.flag(),
+                        in.flag(),
+                        in.where()))),
         in.list(() -> task(in)),
         in.texts(),
         in.where());

@@ -1,5 +1,6 @@
 package closehand.measure.practice;
 
+import closehand.bank.StopSign;
 import closehand.interview.WellKnown;
 import closehand.measure.statistics.Selection;
 import java.util.ArrayList;
@@ -25,6 +26,7 @@ import java.util.OptionalInt;
  * @param counted selections of finished blocks
  * @param going selections of this block
  * @param painBefore 0 to 10, once told
+ * @param worked timed work
  * @param lost blocks in a row that were thrown away
  * @param stop why it ended early, where it did
  * @param said what came of the last thing that happened; may be empty
@@ -40,6 +42,7 @@ public record PointingTask(
     List<Reached> counted,
     List<Reached> going,
     OptionalInt painBefore,
+    Work worked,
     int lost,
     Optional<StopReason> stop,
     String said) {
@@ -90,8 +93,20 @@ public record PointingTask(
    */
   public record Reached(int way, int block, Condition condition, Selection selection) {}
 
-  /** A task before it begins. */
-  public static PointingTask of(List<String> ways, int columns) {
+  /**
+   * Timed work, in milliseconds.
+   *
+   * @param done so far
+   * @param most how much is left for the day
+   */
+  public record Work(double done, double most) {}
+
+  /**
+   * A task before it begins.
+   *
+   * @param mostSeconds how much timed work is left for the day
+   */
+  public static PointingTask of(List<String> ways, int columns, int mostSeconds) {
     return new PointingTask(
         ways,
         columns,
@@ -103,6 +118,7 @@ public record PointingTask(
         List.of(),
         List.of(),
         OptionalInt.empty(),
+        new Work(0, mostSeconds * SECOND),
         0,
         Optional.empty(),
         "");
@@ -142,6 +158,11 @@ public record PointingTask(
     return clicks % 2;
   }
 
+  /** Timed work so far, in seconds, parts that were thrown away with it. */
+  public int timedSeconds() {
+    return (int) Math.ceil(worked.done() / SECOND);
+  }
+
   /** Whether no more is asked. */
   public boolean over() {
     return stage == Stage.STOPPED || stage == Stage.DONE;
@@ -155,6 +176,15 @@ public record PointingTask(
     if (millis - lastAt < DOUBLE_MILLIS) {
       return saying("That was a second press at once. It does not count.");
     }
+    double spent = clicks > 0 ? millis - lastAt : 0;
+    PointingTask on = working(spent);
+    if (on.worked.done() > worked.most()) {
+      return on.stopped(StopReason.TIME);
+    }
+    return on.reached(column, millis);
+  }
+
+  private PointingTask reached(int column, long millis) {
     List<Reached> next = new ArrayList<>(going);
     if (clicks > 0) {
       next.add(
@@ -192,7 +222,7 @@ public record PointingTask(
     boolean rose =
         painBefore.isPresent() && pain - painBefore.getAsInt() >= WellKnown.PAIN_RISE_THAT_STOPS;
     if (pain >= WellKnown.PAIN_THAT_STOPS || rose) {
-      return stopped(StopReason.PAIN);
+      return stopped(StopReason.of(StopSign.PAIN));
     }
     Stage next = block >= order().size() ? Stage.DONE : Stage.READY;
     PointingTask on = with(next, block, 0, 0, lastAt, counted, List.of());
@@ -209,6 +239,7 @@ public record PointingTask(
             counted,
             List.of(),
             OptionalInt.of(pain),
+            worked,
             lost,
             stop,
             "");
@@ -228,6 +259,7 @@ public record PointingTask(
             counted,
             going,
             painBefore,
+            worked,
             lost,
             stop,
             said);
@@ -238,7 +270,7 @@ public record PointingTask(
       return fitted;
     }
     if (lost + 1 >= MOST_LOST) {
-      return fitted.stopped(StopReason.DISTRESS);
+      return fitted.stopped(StopReason.of(StopSign.DISTRESS));
     }
     return fitted
         .with(Stage.READY, block, 0, 0, lastAt, counted, List.of())
@@ -266,6 +298,7 @@ public record PointingTask(
         counted,
         List.of(),
         painBefore,
+        worked,
         lost,
         Optional.of(reason),
         "");
@@ -273,7 +306,26 @@ public record PointingTask(
 
   private PointingTask with(
       Stage next, int b, int c, int n, long at, List<Reached> all, List<Reached> now) {
-    return new PointingTask(ways, columns, next, b, c, n, at, all, now, painBefore, lost, stop, "");
+    return new PointingTask(
+        ways, columns, next, b, c, n, at, all, now, painBefore, worked, lost, stop, "");
+  }
+
+  private PointingTask working(double millis) {
+    return new PointingTask(
+        ways,
+        columns,
+        stage,
+        block,
+        condition,
+        clicks,
+        lastAt,
+        counted,
+        going,
+        painBefore,
+        new Work(worked.done() + millis, worked.most()),
+        lost,
+        stop,
+        said);
   }
 
   private PointingTask lost(int times) {
@@ -288,6 +340,7 @@ public record PointingTask(
         counted,
         going,
         painBefore,
+        worked,
         times,
         stop,
         said);
@@ -305,6 +358,7 @@ public record PointingTask(
         counted,
         going,
         painBefore,
+        worked,
         lost,
         stop,
         words);

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param signals what each input sent, by its id
  * @param tries what came of each prompt
  * @param stop why it ended early, where it did
+ * @param timedSeconds timed work
  * @param taken changes that the player took after it: an action's id and its new input's
  */
 public record PracticeRecord(
@@ -25,7 +26,13 @@ public record PracticeRecord(
     Map<String, Signal> signals,
     List<Try> tries,
     Optional<StopReason> stop,
+    int timedSeconds,
     Map<String, String> taken) {
+  /** The gap before a prompt, and a press that was not timed, taken to last so long. */
+  private static final double GAP_SECONDS = 1.6;
+
+  private static final double THOUSAND = 1_000;
+
   /** The most runs that are looked at together; older ones are of another time. */
   public static final int MOST_TOGETHER = 5;
 
@@ -34,6 +41,37 @@ public record PracticeRecord(
     signals = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(signals));
     tries = List.copyOf(tries);
     taken = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(taken));
+  }
+
+  /**
+   * A run of which nobody took down how long it was worked; that is then taken from its presses and
+   * the usual gaps between them.
+   */
+  public PracticeRecord(
+      String at,
+      int game,
+      int week,
+      boolean timed,
+      Map<String, Signal> signals,
+      List<Try> tries,
+      Optional<StopReason> stop,
+      Map<String, String> taken) {
+    this(at, game, week, timed, signals, tries, stop, worked(tries), taken);
+  }
+
+  private static int worked(List<Try> tries) {
+    return (int)
+        Math.ceil(
+            tries.stream()
+                .mapToDouble(
+                    t ->
+                        GAP_SECONDS + t.millis().orElse((long) (GAP_SECONDS * THOUSAND)) / THOUSAND)
+                .sum());
+  }
+
+  /** The same after so much timed work. */
+  public PracticeRecord timed(int seconds) {
+    return new PracticeRecord(at, game, week, timed, signals, tries, stop, seconds, taken);
   }
 
   /** The day, as an ISO date. */
@@ -66,7 +104,7 @@ public record PracticeRecord(
   public PracticeRecord taking(Map<String, String> changes) {
     Map<String, String> all = new LinkedHashMap<>(taken);
     all.putAll(changes);
-    return new PracticeRecord(at, game, week, timed, signals, tries, stop, all);
+    return new PracticeRecord(at, game, week, timed, signals, tries, stop, timedSeconds, all);
   }
 
   /** Every change taken in a game, a later one in place of an earlier. */

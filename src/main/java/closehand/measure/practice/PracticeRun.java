@@ -89,6 +89,16 @@ public record PracticeRun(
       long lastAt,
       Optional<Signal> last,
       int repeats) {
+    /** Timed work since this round began or went on, as far as keys tell. */
+    long going() {
+      return begun > 0 ? Math.max(0, lastAt - begun) : 0;
+    }
+
+    /** No round is going on; what was worked in it counts. */
+    Moments ended() {
+      return new Moments(0, 0, 0, worked + going(), lastAt, last, repeats);
+    }
+
     static final Moments NONE = new Moments(0, 0, 0, 0, Long.MIN_VALUE / 2, Optional.empty(), 0);
   }
 
@@ -99,16 +109,22 @@ public record PracticeRun(
    * @param tired whether tiredness is 5 or more, so that rests are longer
    * @param lost rounds in a row that were thrown away
    * @param seed for the gaps between prompts
+   * @param mostMillis how much timed work is left for the day
    */
-  public record Body(OptionalInt painBefore, boolean tired, int lost, long seed) {}
+  public record Body(OptionalInt painBefore, boolean tired, int lost, long seed, long mostMillis) {
+    Body lost(int times) {
+      return new Body(painBefore, tired, times, seed, mostMillis);
+    }
+  }
 
   /**
    * A run before it begins.
    *
    * @param week weeks with this plan, from 1
    * @param tired whether tiredness was told as 5 or more
+   * @param mostSeconds how much timed work is left for the day
    */
-  public static PracticeRun of(Sheet sheet, int week, long seed, boolean tired) {
+  public static PracticeRun of(Sheet sheet, int week, long seed, boolean tired, int mostSeconds) {
     return new PracticeRun(
         sheet,
         Prompts.of(sheet, week, seed),
@@ -117,7 +133,7 @@ public record PracticeRun(
         Moments.NONE,
         List.of(),
         List.of(),
-        new Body(OptionalInt.empty(), tired, 0, seed),
+        new Body(OptionalInt.empty(), tired, 0, seed, mostSeconds * 1_000L),
         Optional.empty(),
         "");
   }
@@ -130,6 +146,11 @@ public record PracticeRun(
   /** How long until something is due by itself; below 0 where nothing is. */
   public long waitMillis(long now) {
     return stage == Stage.BETWEEN ? Math.max(0, moments.due() - now) : -1;
+  }
+
+  /** Timed work so far, in seconds, the round that is going on and rounds thrown away with it. */
+  public int timedSeconds() {
+    return (int) Math.ceil((moments.worked() + moments.going()) / 1_000.0);
   }
 
   /** Whether no more is asked. */

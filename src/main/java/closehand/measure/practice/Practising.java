@@ -1,5 +1,6 @@
 package closehand.measure.practice;
 
+import closehand.bank.StopSign;
 import closehand.interview.WellKnown;
 import closehand.measure.practice.PracticeRun.At;
 import closehand.measure.practice.PracticeRun.Body;
@@ -35,7 +36,6 @@ final class Practising {
   private static final int GAP_SPREAD_MILLIS = 800;
   private static final long REST_MILLIS = 30_000;
   private static final long TIRED_REST_MILLIS = 90_000;
-  private static final long MOST_WORK_MILLIS = 12 * 60_000;
   private static final int MOST_LOST = 3;
   private static final int MOST_AGAIN = 10;
   private static final long SECOND = 1_000;
@@ -94,7 +94,7 @@ final class Practising {
       return run;
     }
     At at = run.at();
-    long before = run.stage() == Stage.PAUSED ? Math.max(0, m.lastAt() - m.begun()) : 0;
+    long before = run.stage() == Stage.PAUSED ? m.going() : 0;
     return run.stage(Stage.BETWEEN)
         .at(new At(at.round(), at.cue(), 0, at.again()))
         .with(
@@ -215,7 +215,7 @@ final class Practising {
   private static PracticeRun on(PracticeRun run, long now) {
     At at = run.at();
     Moments m = run.moments();
-    if (m.worked() + now - m.begun() > MOST_WORK_MILLIS) {
+    if (m.worked() + now - m.begun() > run.body().mostMillis()) {
       return run.stopped(StopReason.TIME);
     }
     if (at.cue() + 1 < run.rounds().get(at.round()).size()) {
@@ -236,12 +236,12 @@ final class Practising {
     long hits = run.going().stream().filter(Try::hit).count();
     int lost = 2 * hits < run.going().size() ? b.lost() + 1 : 0;
     if (lost >= MOST_LOST) {
-      return run.tries(counted, List.of()).stopped(StopReason.DISTRESS);
+      return run.tries(counted, List.of()).stopped(StopReason.of(StopSign.DISTRESS));
     }
     return run.tries(counted, List.of())
         .stage(Stage.ASKING)
         .at(new At(run.at().round() + 1, 0, 0, 0))
-        .with(new Body(b.painBefore(), b.tired(), lost, b.seed()))
+        .with(b.lost(lost))
         .with(
             new Moments(0, 0, 0, m.worked() + now - m.begun(), m.lastAt(), m.last(), m.repeats()));
   }
@@ -255,12 +255,13 @@ final class Practising {
     }
     Body b = run.body();
     if (b.lost() + 1 >= MOST_LOST) {
-      return run.stopped(StopReason.DISTRESS);
+      return run.stopped(StopReason.of(StopSign.DISTRESS));
     }
     return run.tries(run.counted(), List.of())
         .stage(Stage.READY)
         .at(new At(run.at().round(), 0, 0, 0))
-        .with(new Body(b.painBefore(), b.tired(), b.lost() + 1, b.seed()))
+        .with(run.moments().ended())
+        .with(b.lost(b.lost() + 1))
         .saying(what.words() + ". This round is thrown away; nothing of it counts.");
   }
 
@@ -272,11 +273,12 @@ final class Practising {
     boolean first = b.painBefore().isEmpty();
     if (told.pain() >= WellKnown.PAIN_THAT_STOPS
         || (!first && told.pain() - b.painBefore().getAsInt() >= WellKnown.PAIN_RISE_THAT_STOPS)) {
-      return run.stopped(StopReason.PAIN);
+      return run.stopped(StopReason.of(StopSign.PAIN));
     }
     if (first) {
       return run.stage(Stage.READY)
-          .with(new Body(OptionalInt.of(told.pain()), b.tired(), b.lost(), b.seed()));
+          .with(
+              new Body(OptionalInt.of(told.pain()), b.tired(), b.lost(), b.seed(), b.mostMillis()));
     }
     if (run.at().round() >= run.rounds().size()) {
       return run.stage(Stage.DONE);

@@ -1,50 +1,46 @@
 package closehand.measure.practice;
 
-import java.util.List;
+import closehand.bank.StopSign;
+import closehand.bank.Stops;
 import java.util.Optional;
 
-/** Why a run was stopped. The first ten are the rules by which any measured task stops at once. */
-public enum StopReason {
-  WISH("I want to stop, or gave the stop signal"),
-  PAIN("Pain went up by 2 or more, reached 7, or is sharp"),
-  NUMB("New tingling, numbness or weakness"),
-  FAINT("Dizzy, faint, grey, clammy, pounding headache or flushed face"),
-  CHEST("Something in the chest, or hard breathing"),
-  SPASM("A spasm or cramp that came again, or did not settle in a minute"),
-  SKIN("A mark, a blister or bleeding on the skin"),
-  SEAT("Sliding in the seat, or losing balance"),
-  DISTRESS("It is upsetting, or three goes in a row did not come off"),
-  ALONE("The call dropped, or my helper left"),
-  TIME("Twelve minutes of timed work are enough for one day"),
-  CLOSED("The terminal was closed");
+/**
+ * Why a run ended early: one of the ten signs that end everything at once, or something that says
+ * nothing of the player.
+ *
+ * @param sign the sign, where it was one
+ * @param code its name in files
+ */
+public record StopReason(Optional<StopSign> sign, String code) {
+  /** The timed work of the day is done. */
+  public static final StopReason TIME = new StopReason(Optional.empty(), "time");
 
-  /** The ten signs by which anything that is tried stops at once, in their usual order. */
-  public static final List<StopReason> SIGNS =
-      List.of(WISH, PAIN, NUMB, FAINT, CHEST, SPASM, SKIN, SEAT, DISTRESS, ALONE);
+  /** The terminal was closed. */
+  public static final StopReason CLOSED = new StopReason(Optional.empty(), "closed");
 
-  private final String words;
-
-  StopReason(String words) {
-    this.words = words;
+  /** One of the ten signs. */
+  public static StopReason of(StopSign sign) {
+    return new StopReason(Optional.of(sign), sign.code());
   }
 
-  /** In the player's words. */
-  public String words() {
-    return words;
+  /** In the player's words, the beginning of a sentence. */
+  public String words(Stops stops) {
+    return sign.map(stops::words)
+        .orElse(
+            equals(TIME)
+                ? "Twelve minutes of timed work are enough for one day"
+                : "The terminal was closed");
   }
 
   /** Whether the warning signs are asked again after it, before anything else. */
   public boolean asksAgain() {
-    return this != TIME && this != CLOSED;
+    return sign.isPresent();
   }
 
-  /** The reason with this name, as in a file. */
+  /** The reason with this name in files, also one that older cases have. */
   public static Optional<StopReason> named(String name) {
-    for (StopReason reason : values()) {
-      if (reason.name().equalsIgnoreCase(name)) {
-        return Optional.of(reason);
-      }
-    }
-    return Optional.empty();
+    return name.equals(TIME.code)
+        ? Optional.of(TIME)
+        : name.equals(CLOSED.code) ? Optional.of(CLOSED) : StopSign.named(name).map(StopReason::of);
   }
 }

@@ -317,13 +317,13 @@ final class TaskUpdate {
     if (!(message instanceof TaskMessage.Pick pick)) {
       return run;
     }
-    if (pick.choice() == book.stops().size()) {
+    if (pick.choice() == book.stops().all().size()) {
       return spoilt(run, why.practice(), Spoilt.SET_ASIDE);
     }
-    if (pick.choice() < 0 || pick.choice() > book.stops().size()) {
+    if (pick.choice() < 0 || pick.choice() > book.stops().all().size()) {
       return run;
     }
-    TaskBook.Stop stop = book.stops().get(pick.choice());
+    TaskBook.Stop stop = book.stops().all().get(pick.choice());
     return stop.waits() && run.spasms() == 0
         ? run.at(new Step.Settling(why.practice()))
         : stopped(stop.id());

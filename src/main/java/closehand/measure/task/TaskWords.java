@@ -151,7 +151,7 @@ public final class TaskWords {
     if (step instanceof Step.Why) {
       said.add("Stopped. What was it?");
       List<String> choices =
-          new ArrayList<>(book.stops().stream().map(TaskBook.Stop::words).toList());
+          new ArrayList<>(book.stops().all().stream().map(TaskBook.Stop::words).toList());
       choices.add("None of these: this go does not count, we go on");
       return pick(choices);
     }

@@ -1,5 +1,7 @@
 package closehand.measure.trial;
 
+import closehand.bank.StopSign;
+import closehand.bank.Stops;
 import closehand.interview.Answer;
 import closehand.interview.CaseRecord;
 import closehand.interview.Event;
@@ -7,6 +9,7 @@ import closehand.interview.WellKnown;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Whether another trial may begin, as far as earlier trials say. */
 public final class Gate {
@@ -26,8 +29,10 @@ public final class Gate {
    * @param earlier trials in order
    * @param record what happened to the case, for the last review
    * @param today an ISO date
+   * @param stops how the stop signs are put
    */
-  public static Optional<String> closed(List<Trial> earlier, CaseRecord record, String today) {
+  public static Optional<String> closed(
+      List<Trial> earlier, CaseRecord record, String today, Stops stops) {
     for (Trial trial : earlier) {
       if (trial.day().equals(today) && trial.stopped().map(StopSign::isUrgent).orElse(false)) {
         return Optional.of(
@@ -39,18 +44,21 @@ public final class Gate {
     return last.isPresent() && !reviewed
         ? Optional.of(
             "The last trial was stopped: "
-                + last.get().stopped().map(StopSign::words).orElse("")
-                + " Before another one, please go through pain and the warning signs again, on another day, with"
+                + last.get().stopped().map(stops::words).orElse("")
+                + ". Before another one, please go through pain and the warning signs again, on another day, with"
                 + " closehand interview --review (questions END-02 and SAF-03).")
         : Optional.empty();
   }
 
   private static boolean asksAgain(Trial trial) {
-    return trial.stopped().map(StopSign::isOfBody).orElse(false);
+    return trial.stopped().map(StopSign::isFelt).orElse(false);
   }
 
-  /** A review that was begun and left at once has asked nothing, so its answers are looked for. */
-  private static boolean reviewedSince(CaseRecord record, String day) {
+  /**
+   * Whether a review came after a day. One that was begun and left at once has asked nothing, so
+   * its answers are looked for.
+   */
+  public static boolean reviewedSince(CaseRecord record, String day) {
     boolean begun =
         record.history().stream()
             .filter(e -> e.what() == Event.What.REVIEW_BEGUN)
@@ -58,11 +66,28 @@ public final class Gate {
     return begun && ASKED_AGAIN.stream().allMatch(fact -> answeredAfter(record, fact, day));
   }
 
+  /** Days on which a review was begun, and pain and signs of the chest were answered. */
+  public static List<String> reviewDays(CaseRecord record) {
+    return record.history().stream()
+        .filter(e -> e.what() == Event.What.REVIEW_BEGUN)
+        .map(Gate::dayOf)
+        .distinct()
+        .filter(day -> ASKED_AGAIN.stream().allMatch(fact -> answeredOn(record, fact, day)))
+        .toList();
+  }
+
+  private static boolean answeredOn(CaseRecord record, String fact, String day) {
+    return answers(record, fact).anyMatch(e -> dayOf(e).equals(day));
+  }
+
   private static boolean answeredAfter(CaseRecord record, String fact, String day) {
+    return answers(record, fact).anyMatch(e -> dayOf(e).compareTo(day) > 0);
+  }
+
+  private static Stream<Event> answers(CaseRecord record, String fact) {
     return record.history().stream()
         .filter(e -> ANSWERS.contains(e.what()) && e.subject().equals(fact))
-        .filter(e -> e.to().flatMap(Answer::given).isPresent())
-        .anyMatch(e -> dayOf(e).compareTo(day) > 0);
+        .filter(e -> e.to().flatMap(Answer::given).isPresent());
   }
 
   private static String dayOf(Event event) {

@@ -1,5 +1,6 @@
 package closehand.measure.trial;
 
+import closehand.bank.StopSign;
 import closehand.measure.statistics.Sample;
 import closehand.measure.statistics.Verdict;
 import java.util.ArrayList;
@@ -53,7 +54,7 @@ public record SideBySide(
     /** How many were stopped by something the player felt. */
     public int stopped() {
       return (int)
-          trials.stream().flatMap(t -> t.stopped().stream()).filter(StopSign::isOfBody).count();
+          trials.stream().flatMap(t -> t.stopped().stream()).filter(StopSign::isFelt).count();
     }
   }
 

@@ -1,5 +1,6 @@
 package closehand.measure.trial;
 
+import closehand.bank.StopSign;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,5 +1,7 @@
 package closehand.measure.trial;
 
+import closehand.bank.StopSign;
+import closehand.bank.Stops;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +15,7 @@ import java.util.Set;
  * @param earlier trials before it, in order
  * @param passed steps that were left out in this sitting
  * @param said what is to be said before the next question, whole sentences
+ * @param stops how the stop signs are put
  * @param before the state before the last answer; none after a stop, which is not taken back
  */
 public record TrialDialogue(
@@ -20,6 +23,7 @@ public record TrialDialogue(
     List<Trial> earlier,
     Set<Step> passed,
     List<String> said,
+    Stops stops,
     Optional<TrialDialogue> before) {
   private static final int RISE_THAT_STOPS =
       (int) closehand.interview.WellKnown.PAIN_RISE_THAT_STOPS;
@@ -33,9 +37,10 @@ public record TrialDialogue(
   }
 
   /** A new trial, or one that is gone on with. */
-  public static TrialDialogue on(Trial trial, List<Trial> earlier) {
-    TrialDialogue begun = new TrialDialogue(trial, earlier, Set.of(), List.of(), Optional.empty());
-    boolean wish = trial.stopped().map(s -> !s.isOfBody()).orElse(true);
+  public static TrialDialogue on(Trial trial, List<Trial> earlier, Stops stops) {
+    TrialDialogue begun =
+        new TrialDialogue(trial, earlier, Set.of(), List.of(), stops, Optional.empty());
+    boolean wish = trial.stopped().map(s -> !s.isFelt()).orElse(true);
     return wish && begun.painStops() ? begun.ending(trial, StopSign.PAIN) : begun;
   }
 
@@ -50,7 +55,7 @@ public record TrialDialogue(
 
   /** How the next step is put. */
   public Optional<TrialWords.Put> put() {
-    return step().map(s -> TrialWords.of(s, trial, earlier));
+    return step().map(s -> TrialWords.of(s, trial, earlier, stops));
   }
 
   /** After a line was typed at the next step. */
@@ -77,7 +82,7 @@ public record TrialDialogue(
     } else {
       now.add(step.get());
     }
-    return new TrialDialogue(next, earlier, now, List.of(), Optional.of(this)).checked();
+    return new TrialDialogue(next, earlier, now, List.of(), stops, Optional.of(this)).checked();
   }
 
   /** The player stops, at whatever step. */
@@ -93,7 +98,7 @@ public record TrialDialogue(
   }
 
   private TrialDialogue saying(List<String> sentences) {
-    return new TrialDialogue(trial, earlier, passed, sentences, before);
+    return new TrialDialogue(trial, earlier, passed, sentences, stops, before);
   }
 
   private boolean stoppedToday(String name) {
@@ -118,7 +123,8 @@ public record TrialDialogue(
       return painAfterStop();
     }
     return step().isEmpty()
-        ? new TrialDialogue(trial.ended(trial.stopped(), true), earlier, passed, said, before)
+        ? new TrialDialogue(
+            trial.ended(trial.stopped(), true), earlier, passed, said, stops, before)
         : this;
   }
 
@@ -127,11 +133,11 @@ public record TrialDialogue(
    */
   private TrialDialogue painAfterStop() {
     StopSign sign = trial.stopped().orElse(StopSign.PAIN);
-    if (!sign.isOfBody()) {
+    if (!sign.isFelt()) {
       return ending(trial, StopSign.PAIN);
     }
     TrialDialogue same = ending(trial, sign);
-    return sign.isUrgent() ? same : same.saying(StopWords.of(StopSign.PAIN));
+    return sign.isUrgent() ? same : same.saying(StopWords.of(StopSign.PAIN, stops));
   }
 
   private boolean painStops() {
@@ -148,13 +154,15 @@ public record TrialDialogue(
   private TrialDialogue ending(Trial as, StopSign sign) {
     Trial stopped = as.ended(Optional.of(sign), false);
     TrialDialogue rest =
-        new TrialDialogue(stopped, earlier, passed, StopWords.of(sign), Optional.empty());
+        new TrialDialogue(
+            stopped, earlier, passed, StopWords.of(sign, stops), stops, Optional.empty());
     return rest.step().isEmpty()
         ? new TrialDialogue(
             stopped.ended(Optional.of(sign), true),
             earlier,
             passed,
-            StopWords.of(sign),
+            StopWords.of(sign, stops),
+            stops,
             Optional.empty())
         : rest;
   }

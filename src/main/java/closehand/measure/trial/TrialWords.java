@@ -1,5 +1,7 @@
 package closehand.measure.trial;
 
+import closehand.bank.StopSign;
+import closehand.bank.Stops;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,7 +31,7 @@ public final class TrialWords {
   private static final String MAY_SKIP = " Enter leaves it out.";
 
   /** How to put a step. */
-  public static Put of(Step step, Trial trial, List<Trial> earlier) {
+  public static Put of(Step step, Trial trial, List<Trial> earlier, Stops stops) {
     return switch (step.kind()) {
       case PLACE ->
           new Put(
@@ -77,7 +79,7 @@ public final class TrialWords {
       case SIGN ->
           new Put(
               "Play on for 10 to 15 minutes in all, or less if your page says so. Did any of these come?",
-              java.util.Arrays.stream(StopSign.values()).map(StopSign::words).toList(),
+              java.util.Arrays.stream(StopSign.values()).map(stops::words).toList(),
               "Enter or 0 for none of them; the number of the one that came; s stops at once.",
               "Any one of them ends a trial. Stopping is a result too.");
       case MINUTES ->

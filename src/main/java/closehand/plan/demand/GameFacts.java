@@ -58,4 +58,24 @@ public record GameFacts(
         new HashSet<>(facts.words(game + "drop")),
         facts.missing());
   }
+
+  /** The same, where nothing is said of these actions. */
+  public GameFacts without(Set<String> actions) {
+    return new GameFacts(
+        slot,
+        name,
+        accepts,
+        cursor,
+        options,
+        automation,
+        less(must, actions),
+        less(drop, actions),
+        waitsFor);
+  }
+
+  private static Set<String> less(Set<String> some, Set<String> gone) {
+    Set<String> fewer = new HashSet<>(some);
+    fewer.removeAll(gone);
+    return fewer;
+  }
 }

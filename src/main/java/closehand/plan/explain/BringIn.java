@@ -14,6 +14,7 @@ import closehand.plan.solve.ControlPlanSolver;
 import closehand.plan.solve.PlanOutcome;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,6 +27,7 @@ public final class BringIn {
   private final PlanProblem problem;
   private final PlanOutcome outcome;
   private final Budget each;
+  private final Map<Change, PlanOutcome> tried = new HashMap<>();
 
   /** Changes to the plan of this outcome, looking this hard for each. */
   public BringIn(PlanProblem problem, PlanOutcome outcome, Budget each) {
@@ -47,13 +49,20 @@ public final class BringIn {
         break;
       }
       PlanOutcome changed =
-          ControlPlanSolver.solve(apply(action, change), each, Optional.of(outcome.plan()));
+          change instanceof Change.TwiceTheWarning
+              ? solved(action, change)
+              : tried.computeIfAbsent(change, c -> solved(action, c));
       if (changed.plan().of(action).isPresent()) {
         found.add(new Helps(change, changed));
       }
     }
     found.sort(Comparator.comparingLong(h -> h.outcome().best()));
     return List.copyOf(found);
+  }
+
+  /** Most changes are the same whichever action they are tried for, and solved once for all. */
+  private PlanOutcome solved(String action, Change change) {
+    return ControlPlanSolver.solve(apply(action, change), each, Optional.of(outcome.plan()));
   }
 
   private List<Change> candidates(String action) {

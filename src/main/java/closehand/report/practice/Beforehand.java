@@ -4,8 +4,8 @@ import closehand.interview.Answers;
 import closehand.interview.Value;
 import closehand.measure.practice.PracticeRecord;
 import closehand.measure.practice.StopReason;
+import closehand.report.Diary;
 import closehand.report.PageInput;
-import closehand.report.StoppedToday;
 import closehand.report.TaskGate;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,8 +13,6 @@ import java.util.Optional;
 
 /** What must be so before anybody practises, judged from the answers and earlier runs. */
 public final class Beforehand {
-  private static final String PACING = "C-PEM";
-  private static final int TASKS_A_DAY = 2;
   private static final double TIRED = 5;
 
   private final PageInput input;
@@ -27,14 +25,16 @@ public final class Beforehand {
   /**
    * Why practice cannot begin now, in sentences; empty where it can.
    *
-   * @param stops what the case knows of earlier tasks, practice runs and trials
+   * @param earlier practice runs of the case
+   * @param diary what was done with the case on which day
    */
-  public static List<String> missing(PageInput input, StoppedToday stops) {
+  public static List<String> missing(PageInput input, List<PracticeRecord> earlier, Diary diary) {
     Beforehand beforehand = new Beforehand(input);
     beforehand.safety();
     beforehand.settled();
-    beforehand.today(stops.practice());
-    stops.why(input.bank(), input.isoDate()).ifPresent(beforehand.missing::add);
+    beforehand.today(earlier);
+    beforehand.enough(diary);
+    diary.why(input.bank(), input.isoDate()).ifPresent(beforehand.missing::add);
     return beforehand.missing;
   }
 
@@ -69,11 +69,13 @@ public final class Beforehand {
     if (stopped) {
       missing.add("A practice run was stopped today. It is not repeated on the same day.");
     }
-    boolean pacing =
-        input.together().cautions().stream().anyMatch(c -> c.caution().code().equals(PACING));
-    if (pacing && today.size() >= TASKS_A_DAY) {
-      missing.add("Two timed tasks are enough for one day with your way of pacing.");
-    }
+  }
+
+  /** Timed work of a day is counted over tasks, practice and pointing. */
+  private void enough(Diary diary) {
+    TaskGate.of(input.bank())
+        .map(gate -> gate.enoughFor(input.answers(), diary, input.isoDate()))
+        .ifPresent(missing::addAll);
   }
 
   private static Optional<Double> number(Answers answers, String fact) {

@@ -1,5 +1,7 @@
 package closehand.screen.practice;
 
+import closehand.bank.StopSign;
+
 /**
  * Something that can be taken on a practice screen.
  *
@@ -30,21 +32,21 @@ record Choice(int digit, String words, Doing doing) {
     STOP_CHEST,
     STOP_SPASM,
     STOP_SKIN,
-    STOP_SEAT,
+    STOP_BALANCE,
     STOP_DISTRESS,
     STOP_ALONE,
     PAIN;
 
     private static final String STOP = "STOP_";
 
-    /** Whether it ends the run for a reason. */
+    /** Whether it ends the run with a sign. */
     boolean stops() {
       return name().startsWith(STOP);
     }
 
-    /** That reason. */
-    closehand.measure.practice.StopReason reason() {
-      return closehand.measure.practice.StopReason.valueOf(name().substring(STOP.length()));
+    /** That sign. */
+    StopSign sign() {
+      return StopSign.valueOf(name().substring(STOP.length()));
     }
   }
 }

@@ -1,8 +1,10 @@
 package closehand.screen.practice;
 
+import closehand.bank.Stops;
 import closehand.measure.practice.Happening;
 import closehand.measure.practice.PointingTask;
 import closehand.measure.practice.PointingTask.Stage;
+import closehand.measure.practice.StopReason;
 import closehand.report.Glyphs;
 import closehand.screen.frame.Frame;
 import closehand.screen.frame.Guards;
@@ -22,6 +24,7 @@ import java.util.function.Function;
  */
 public final class PointingFace implements Showing {
   private final Function<PointingTask, List<String>> finished;
+  private final Stops stops;
   private final Glyphs glyphs;
   private final Guards guards;
   private PointingTask task;
@@ -37,13 +40,18 @@ public final class PointingFace implements Showing {
    * Pointing with one or two ways in turn.
    *
    * @param finished keeps what was measured once it is over, and tells what came of it
+   * @param stops how the stop signs are put
+   * @param mostSeconds how much timed work is left for the day
    */
   public PointingFace(
       List<String> ways,
       Function<PointingTask, List<String>> finished,
+      Stops stops,
+      int mostSeconds,
       Glyphs glyphs,
       Guards guards) {
-    this.task = PointingTask.of(ways, ScreenSize.USUAL.columns());
+    this.stops = stops;
+    this.task = PointingTask.of(ways, ScreenSize.USUAL.columns(), mostSeconds);
     this.finished = finished;
     this.glyphs = glyphs;
     this.guards = guards;
@@ -55,7 +63,7 @@ public final class PointingFace implements Showing {
   }
 
   private Page page() {
-    return stopping ? PracticePages.stop(body) : PointingPages.of(task, told);
+    return stopping ? PracticePages.stop(body, stops) : PointingPages.of(task, told, stops);
   }
 
   @Override
@@ -139,7 +147,7 @@ public final class PointingFace implements Showing {
     Choice.Doing doing = choice.doing();
     if (doing.stops()) {
       stopping = false;
-      become(task.stopped(doing.reason()));
+      become(task.stopped(StopReason.of(doing.sign())));
       return;
     }
     switch (doing) {

@@ -1,5 +1,6 @@
 package closehand.screen.practice;
 
+import closehand.bank.Stops;
 import closehand.measure.practice.PointingTask;
 import closehand.report.Glyphs;
 import closehand.screen.frame.Canvas;
@@ -15,11 +16,11 @@ final class PointingPages {
 
   private PointingPages() {}
 
-  static Page of(PointingTask task, List<String> told) {
+  static Page of(PointingTask task, List<String> told, Stops stops) {
     return switch (task.stage()) {
       case ASKING -> PracticePages.pain(task.painBefore().isEmpty(), task.said());
       case READY, AIMING -> ready(task);
-      case STOPPED, DONE -> told(task, told);
+      case STOPPED, DONE -> told(task, told, stops);
     };
   }
 
@@ -48,9 +49,10 @@ final class PointingPages {
     return page.offer(9, PracticePages.STOP_LINE, Doing.ASK_STOP).menu();
   }
 
-  private static Page told(PointingTask task, List<String> told) {
+  private static Page told(PointingTask task, List<String> told, Stops stops) {
     Page.Builder page = new Page.Builder("What came of it");
-    task.stop().ifPresent(reason -> StopWords.of(reason).forEach(line -> page.warn(line).gap()));
+    task.stop()
+        .ifPresent(reason -> StopWords.of(reason, stops).forEach(line -> page.warn(line).gap()));
     return page.paragraphs(told).offer(0, "Leave", Doing.LEAVE).menu();
   }
 

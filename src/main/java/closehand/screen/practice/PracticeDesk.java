@@ -1,5 +1,6 @@
 package closehand.screen.practice;
 
+import closehand.bank.Stops;
 import closehand.measure.practice.ButtonCheck;
 import closehand.measure.practice.PracticeRun;
 import closehand.measure.practice.Signal;
@@ -10,6 +11,9 @@ import java.util.Map;
 public interface PracticeDesk {
   /** What is to be read first, as paragraphs. */
   List<String> first();
+
+  /** How the stop signs are put. */
+  Stops stops();
 
   /** The inputs of the plan, for the button check. */
   List<ButtonCheck.Wanted> inputs();

@@ -1,5 +1,6 @@
 package closehand.screen.practice;
 
+import closehand.bank.StopSign;
 import closehand.measure.practice.ButtonCheck;
 import closehand.measure.practice.Happening;
 import closehand.measure.practice.PracticeRun;
@@ -89,7 +90,7 @@ final class PracticeModel {
       after(
           stopping.signals(), stopping.run().after(new Happening.Disturbed(Happening.What.CLOSED)));
     } else if (phase instanceof Phase.CheckStopping) {
-      stoppedInCheck(StopReason.WISH);
+      stoppedInCheck(StopReason.of(StopSign.WISH));
     }
     return new Phase.Left();
   }
@@ -142,7 +143,7 @@ final class PracticeModel {
 
   private Phase checkStopping(ButtonCheck check, Choice.Doing doing) {
     if (doing.stops()) {
-      return stoppedInCheck(doing.reason());
+      return stoppedInCheck(StopReason.of(doing.sign()));
     }
     return doing == Choice.Doing.GO_ON
         ? checked(check)
@@ -157,7 +158,7 @@ final class PracticeModel {
   private Phase inMenu(Map<String, Signal> signals, PracticeRun run, Choice choice, long millis) {
     Choice.Doing doing = choice.doing();
     if (doing.stops()) {
-      return after(signals, run.after(new Happening.Stopped(doing.reason())));
+      return after(signals, run.after(new Happening.Stopped(StopReason.of(doing.sign()))));
     }
     return switch (doing) {
       case PAIN -> after(signals, run.after(new Happening.PainTold(choice.digit(), millis)));

@@ -1,5 +1,7 @@
 package closehand.screen.practice;
 
+import closehand.bank.StopSign;
+import closehand.bank.Stops;
 import closehand.measure.practice.ButtonCheck;
 import closehand.measure.practice.CheckWords;
 import closehand.measure.practice.PracticeRun;
@@ -27,7 +29,7 @@ final class PracticePages {
       return checkPaused(paused.check());
     }
     if (phase instanceof Phase.CheckStopping stopping) {
-      return stop(stopping.body());
+      return stop(stopping.body(), desk.stops());
     }
     if (phase instanceof Phase.Checked checked) {
       return checked(checked.check());
@@ -36,10 +38,10 @@ final class PracticePages {
       return running(running.run());
     }
     if (phase instanceof Phase.Stopping stopping) {
-      return stop(stopping.body());
+      return stop(stopping.body(), desk.stops());
     }
     if (phase instanceof Phase.Told told) {
-      return told(told);
+      return told(told, desk.stops());
     }
     return new Page.Builder(PRACTICE).say("Practice is over.").menu();
   }
@@ -153,39 +155,39 @@ final class PracticePages {
   }
 
   /** What it is; with {@code body} the signs of the body in a list of their own. */
-  static Page stop(boolean body) {
-    return body ? body() : stopping();
+  static Page stop(boolean body, Stops stops) {
+    return body ? body(stops) : stopping(stops);
   }
 
-  private static Page stopping() {
+  private static Page stopping(Stops stops) {
     return new Page.Builder("Stopped for the moment")
         .say("Nothing is counted now. What is it?")
         .gap()
         .offer(1, "Only a rest: go on when I am ready", Doing.GO_ON)
-        .offer(2, StopReason.PAIN.words(), Doing.STOP_PAIN)
+        .offer(2, stops.words(StopSign.PAIN), Doing.STOP_PAIN)
         .offer(3, "Another sign of my body", Doing.ASK_BODY)
-        .offer(4, StopReason.WISH.words(), Doing.STOP_WISH)
-        .offer(5, StopReason.DISTRESS.words(), Doing.STOP_DISTRESS)
-        .offer(6, StopReason.ALONE.words(), Doing.STOP_ALONE)
+        .offer(4, stops.words(StopSign.WISH), Doing.STOP_WISH)
+        .offer(5, stops.words(StopSign.DISTRESS), Doing.STOP_DISTRESS)
+        .offer(6, stops.words(StopSign.ALONE), Doing.STOP_ALONE)
         .menu();
   }
 
-  private static Page body() {
+  private static Page body(Stops stops) {
     return new Page.Builder("Another sign of my body")
-        .offer(1, StopReason.NUMB.words(), Doing.STOP_NUMB)
-        .offer(2, StopReason.FAINT.words(), Doing.STOP_FAINT)
-        .offer(3, StopReason.CHEST.words(), Doing.STOP_CHEST)
-        .offer(4, StopReason.SPASM.words(), Doing.STOP_SPASM)
-        .offer(5, StopReason.SKIN.words(), Doing.STOP_SKIN)
-        .offer(6, StopReason.SEAT.words(), Doing.STOP_SEAT)
+        .offer(1, stops.words(StopSign.NUMB), Doing.STOP_NUMB)
+        .offer(2, stops.words(StopSign.FAINT), Doing.STOP_FAINT)
+        .offer(3, stops.words(StopSign.CHEST), Doing.STOP_CHEST)
+        .offer(4, stops.words(StopSign.SPASM), Doing.STOP_SPASM)
+        .offer(5, stops.words(StopSign.SKIN), Doing.STOP_SKIN)
+        .offer(6, stops.words(StopSign.BALANCE), Doing.STOP_BALANCE)
         .offer(0, "Back", Doing.ASK_STOP)
         .menu();
   }
 
-  private static Page told(Phase.Told told) {
+  private static Page told(Phase.Told told, Stops stops) {
     Page.Builder page = new Page.Builder("What came of it");
     Optional<StopReason> stop = told.run().stop();
-    stop.ifPresent(reason -> StopWords.of(reason).forEach(line -> page.warn(line).gap()));
+    stop.ifPresent(reason -> StopWords.of(reason, stops).forEach(line -> page.warn(line).gap()));
     page.paragraphs(told.outcome().lines());
     if (!told.outcome().offer().isEmpty()) {
       page.strong("One change that practice speaks for:").gap();

@@ -86,7 +86,7 @@ record TaskModel(
   }
 
   private List<TaskBook.Stop> stops() {
-    return run.setup().book().stops();
+    return run.setup().book().stops().all();
   }
 
   private TaskModel taken(int choice) {

@@ -111,7 +111,7 @@ final class TaskPages {
 
   private static Page stops(TaskModel model) {
     Page.Builder page = new Page.Builder(HEADING).say(List.of("Stopped. What was it?"));
-    List<TaskBook.Stop> stops = model.run().setup().book().stops();
+    List<TaskBook.Stop> stops = model.run().setup().book().stops().all();
     int first = model.page() * CHOICES_A_PAGE;
     for (int i = first; i < Math.min(first + CHOICES_A_PAGE, stops.size()); i++) {
       page.offer(i - first + 1, stops.get(i).words(), false, new Page.Doing.Take(i));

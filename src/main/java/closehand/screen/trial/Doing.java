@@ -1,6 +1,6 @@
 package closehand.screen.trial;
 
-import closehand.measure.trial.StopSign;
+import closehand.bank.StopSign;
 
 /** What happens when a line of a page is taken. */
 sealed interface Doing {

@@ -1,7 +1,8 @@
 package closehand.screen.trial;
 
+import closehand.bank.StopSign;
+import closehand.bank.Stops;
 import closehand.measure.trial.Step;
-import closehand.measure.trial.StopSign;
 import closehand.measure.trial.TrialWords;
 import closehand.screen.view.Block;
 import java.util.List;
@@ -27,7 +28,7 @@ final class TrialPages {
     TrialPage.Builder page =
         switch (state.page()) {
           case CONSENT -> consent();
-          case SIGNS -> signs(state.part());
+          case SIGNS -> signs(state.part(), state.dialogue().stops());
           case LETTERS, LETTER -> Letters.of(state);
           case DAY -> day(state);
           case CHECK -> check(state);
@@ -164,13 +165,13 @@ final class TrialPages {
         .offer(STOP, STOP_WORDS, Doing.go(State.Page.SIGNS));
   }
 
-  private static TrialPage.Builder signs(int part) {
+  private static TrialPage.Builder signs(int part, Stops stops) {
     TrialPage.Builder page =
         new TrialPage.Builder("Stop").strong("Stop, let go and rest. What came?").gap();
     StopSign[] all = StopSign.values();
     int from = part * ON_PAGE;
     for (int i = from; i < Math.min(all.length, from + ON_PAGE); i++) {
-      page.offer(i - from + 1, all[i].words(), new Doing.Halt(all[i]));
+      page.offer(i - from + 1, stops.words(all[i]), new Doing.Halt(all[i]));
     }
     int parts = (all.length + ON_PAGE - 1) / ON_PAGE;
     page.offer(MORE, "Other signs", new Doing.Go(State.Page.SIGNS, (part + 1) % parts));

@@ -6,6 +6,7 @@ import closehand.interview.CaseRecord;
 import closehand.interview.Event;
 import closehand.interview.Suggested;
 import closehand.interview.WellKnown;
+import closehand.measure.CoreStops;
 import closehand.measure.trial.Day;
 import closehand.measure.trial.SetUp;
 import closehand.measure.trial.Trial;
@@ -44,7 +45,7 @@ class DueTest {
   }
 
   private static Trial trial(String setUp, String day, String... back) {
-    TrialDialogue now = TrialDialogue.on(Trial.begun(day), List.of());
+    TrialDialogue now = TrialDialogue.on(Trial.begun(day), List.of(), CoreStops.all());
     for (String line : List.of("2", setUp, "", "", "")) {
       now = now.answered(line);
     }

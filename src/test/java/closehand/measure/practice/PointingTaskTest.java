@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import closehand.bank.StopSign;
 import closehand.measure.practice.PointingTask.Condition;
 import closehand.measure.practice.PointingTask.Stage;
 import closehand.measure.statistics.Difficulty;
@@ -34,7 +35,7 @@ class PointingTaskTest {
 
   private PointingFindings found(Pointer first, Pointer second, long seed) {
     Chance chance = new Chance(seed);
-    PointingTask task = PointingTask.of(List.of("mouse", "trackball"), 80).pain(1);
+    PointingTask task = PointingTask.of(List.of("mouse", "trackball"), 80, 720).pain(1);
     for (Pointer pointer : List.of(first, second, second, first)) {
       task = block(task, pointer, chance);
     }
@@ -44,14 +45,15 @@ class PointingTaskTest {
 
   @Test
   void waysAreTakenInTurnSoThatPracticeFavoursNeither() {
-    assertEquals(List.of(0, 1, 1, 0), PointingTask.of(List.of("mouse", "trackball"), 80).order());
-    assertEquals(List.of(0, 0), PointingTask.of(List.of("mouse"), 80).order());
+    assertEquals(
+        List.of(0, 1, 1, 0), PointingTask.of(List.of("mouse", "trackball"), 80, 720).order());
+    assertEquals(List.of(0, 0), PointingTask.of(List.of("mouse"), 80, 720).order());
   }
 
   @Test
   void targetsAreWideEnoughAndNeitherTooEasyNorTooHardOnEveryScreen() {
     for (int columns = PointingTask.LEAST_COLUMNS; columns <= 200; columns++) {
-      PointingTask task = PointingTask.of(List.of("mouse"), columns);
+      PointingTask task = PointingTask.of(List.of("mouse"), columns, 720);
       for (Condition condition : task.conditions()) {
         double bits = Difficulty.bits(condition.distance(), condition.width());
         assertTrue(condition.width() >= 5, condition::toString);
@@ -93,7 +95,7 @@ class PointingTaskTest {
 
   @Test
   void theFirstClickOnlyBeginsAndASecondPressAtOnceDoesNotCount() {
-    PointingTask task = PointingTask.of(List.of("mouse"), 80).pain(1).begun();
+    PointingTask task = PointingTask.of(List.of("mouse"), 80, 720).pain(1).begun();
     task = task.selected(task.middle(0), 1_000);
     assertEquals(List.of(), task.going());
     task = task.selected(task.middle(0), 1_080);
@@ -106,7 +108,7 @@ class PointingTaskTest {
 
   @Test
   void aResizeThrowsThePartAwayAndTheTargetsFitTheNewScreen() {
-    PointingTask task = PointingTask.of(List.of("mouse"), 80).pain(1).begun();
+    PointingTask task = PointingTask.of(List.of("mouse"), 80, 720).pain(1).begun();
     task = task.selected(10, 1_000).selected(60, 2_000);
     task = task.disturbed(Happening.What.SIZE, 50);
     assertEquals(Stage.READY, task.stage());
@@ -118,11 +120,14 @@ class PointingTaskTest {
   @Test
   void painStopsAndFinishedPartsStay() {
     PointingTask task =
-        block(PointingTask.of(List.of("mouse"), 80).pain(3), new Pointer(0.3, 1), new Chance(1));
+        block(
+            PointingTask.of(List.of("mouse"), 80, 720).pain(3), new Pointer(0.3, 1), new Chance(1));
     int counted = task.counted().size();
     assertEquals(3 * PointingTask.SELECTIONS, counted);
-    assertEquals(Optional.of(StopReason.PAIN), PointingTask.of(List.of("a"), 80).pain(7).stop());
-    PointingTask stopped = task.begun().selected(20, now).stopped(StopReason.NUMB);
+    assertEquals(
+        Optional.of(StopReason.of(StopSign.PAIN)),
+        PointingTask.of(List.of("a"), 80, 720).pain(7).stop());
+    PointingTask stopped = task.begun().selected(20, now).stopped(StopReason.of(StopSign.NUMB));
     assertEquals(counted, stopped.counted().size());
     assertEquals(List.of(), stopped.going());
   }

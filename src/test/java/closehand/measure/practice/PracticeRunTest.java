@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import closehand.bank.StopSign;
 import closehand.measure.practice.PracticeRun.Stage;
 import java.util.HashSet;
 import java.util.List;
@@ -20,7 +21,7 @@ class PracticeRunTest {
   private static final Sheet SHEET = SomeSheet.twelve();
 
   private long now = 10_000;
-  private PracticeRun run = PracticeRun.of(SHEET, 1, 7, false);
+  private PracticeRun run = PracticeRun.of(SHEET, 1, 7, false, 720);
 
   private void then(Happening happening) {
     run = run.after(happening);
@@ -94,7 +95,7 @@ class PracticeRunTest {
 
   @Test
   void whoIsTiredRestsLonger() {
-    run = PracticeRun.of(SHEET, 1, 7, true);
+    run = PracticeRun.of(SHEET, 1, 7, true, 720);
     begin();
     answerRound(2);
     now += 31_000;
@@ -280,14 +281,14 @@ class PracticeRunTest {
   }
 
   @ParameterizedTest
-  @EnumSource(StopReason.class)
-  void everyStopRuleEndsTheRunAtOnceWhateverIsGoingOn(StopReason reason) {
+  @EnumSource(StopSign.class)
+  void everyStopRuleEndsTheRunAtOnceWhateverIsGoingOn(StopSign sign) {
     begin();
     waitForPrompt();
     press(right(), 500);
-    then(new Happening.Stopped(reason));
+    then(new Happening.Stopped(StopReason.of(sign)));
     assertEquals(Stage.STOPPED, run.stage());
-    assertEquals(Optional.of(reason), run.stop());
+    assertEquals(Optional.of(StopReason.of(sign)), run.stop());
     assertEquals(List.of(), run.going());
     PracticeRun stopped = run;
     press("a", 2_000);
@@ -302,7 +303,7 @@ class PracticeRunTest {
     then(new Happening.PainTold(before, now));
     then(new Happening.Begun(now));
     answerRound(after);
-    assertEquals(Optional.of(StopReason.PAIN), run.stop());
+    assertEquals(Optional.of(StopReason.of(StopSign.PAIN)), run.stop());
   }
 
   @Test
@@ -316,7 +317,7 @@ class PracticeRunTest {
   @Test
   void withPainOfSevenNothingBegins() {
     then(new Happening.PainTold(7, now));
-    assertEquals(Optional.of(StopReason.PAIN), run.stop());
+    assertEquals(Optional.of(StopReason.of(StopSign.PAIN)), run.stop());
   }
 
   @Test
@@ -326,7 +327,7 @@ class PracticeRunTest {
       then(new Happening.Disturbed(Happening.What.WINDOW));
       then(new Happening.Begun(now));
     }
-    assertEquals(Optional.of(StopReason.DISTRESS), run.stop());
+    assertEquals(Optional.of(StopReason.of(StopSign.DISTRESS)), run.stop());
   }
 
   @Test
@@ -344,7 +345,7 @@ class PracticeRunTest {
         then(new Happening.Begun(now));
       }
     }
-    assertEquals(Optional.of(StopReason.DISTRESS), run.stop());
+    assertEquals(Optional.of(StopReason.of(StopSign.DISTRESS)), run.stop());
     assertEquals(3, run.counted().stream().mapToInt(Try::round).distinct().count());
   }
 

@@ -80,7 +80,8 @@ public final class SimulatedPlayer {
 
   /** A whole run, from the first question to the last round. */
   public PracticeRun practises(Sheet sheet, int week, long seed) {
-    PracticeRun run = PracticeRun.of(sheet, week, seed, false).after(new Happening.PainTold(2, 0));
+    PracticeRun run =
+        PracticeRun.of(sheet, week, seed, false, 720).after(new Happening.PainTold(2, 0));
     long now = 1_000;
     while (!run.over()) {
       switch (run.stage()) {

@@ -88,14 +88,14 @@ class TaskRunTest {
 
   @TestFactory
   Stream<DynamicTest> eachOfTheTenStopsEndsTheTaskAtOnceFromAGo() {
-    assertEquals(10, Sitting.BOOK.stops().size());
-    return Sitting.BOOK.stops().stream()
+    assertEquals(10, Sitting.BOOK.stops().all().size());
+    return Sitting.BOOK.stops().all().stream()
         .map(stop -> DynamicTest.dynamicTest(stop.words(), () -> stops(stop)));
   }
 
   private static void stops(TaskBook.Stop stop) {
     Sitting sitting = Sitting.inTheRoom("T1.L.I").pick(0).next().wait(10).pain(2).next();
-    sitting.key("x").expect(Step.Why.class).pick(Sitting.BOOK.stops().indexOf(stop));
+    sitting.key("x").expect(Step.Why.class).pick(Sitting.BOOK.stops().all().indexOf(stop));
     if (stop.waits()) {
       sitting.expect(Step.Settling.class).expectSaid("60 seconds").no();
     }

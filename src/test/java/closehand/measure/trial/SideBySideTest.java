@@ -3,6 +3,7 @@ package closehand.measure.trial;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import closehand.bank.StopSign;
 import closehand.measure.statistics.Verdict;
 import java.util.ArrayList;
 import java.util.List;

@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import closehand.bank.StopSign;
 import closehand.interview.Answer;
 import closehand.interview.CaseRecord;
 import closehand.interview.Event;
 import closehand.interview.Value;
+import closehand.measure.CoreStops;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +20,7 @@ class TrialDialogueTest {
   private static final String TODAY = "2026-11-25";
 
   private static TrialDialogue dialogue(List<Trial> earlier, String... typed) {
-    TrialDialogue now = TrialDialogue.on(Trial.begun(TODAY), earlier);
+    TrialDialogue now = TrialDialogue.on(Trial.begun(TODAY), earlier, CoreStops.all());
     for (String line : typed) {
       now = now.answered(line);
     }
@@ -115,7 +117,7 @@ class TrialDialogueTest {
         ready(List.of())
             .trial()
             .feeling(Felt.UNSAID.withPain(7), java.util.OptionalInt.empty(), Felt.UNSAID);
-    TrialDialogue again = TrialDialogue.on(edited, List.of());
+    TrialDialogue again = TrialDialogue.on(edited, List.of(), CoreStops.all());
     assertEquals(Optional.of(StopSign.PAIN), again.trial().stopped());
     assertTrue(again.said().get(0).startsWith("Stop here."));
     assertTrue(again.trial().counts() && !again.trial().done());
@@ -136,7 +138,7 @@ class TrialDialogueTest {
   void afterAStopOfTheBodyAReviewComesBeforeAnotherTrial() {
     Trial stopped = ready(List.of()).stopped(StopSign.SPASM).answered("1").answered("").trial();
     List<Trial> earlier = List.of(stopped);
-    assertTrue(Gate.closed(earlier, CaseRecord.NONE, "2026-12-01").isPresent());
+    assertTrue(Gate.closed(earlier, CaseRecord.NONE, "2026-12-01", CoreStops.all()).isPresent());
     String later = "2026-11-30T10:00:00Z";
     assertTrue(
         opens(earlier, reviewBegun(later), said("pain.now", later), said("safe.chest", later)));
@@ -150,11 +152,14 @@ class TrialDialogueTest {
         event(Event.What.ANSWERED, "pain.now", later, new Answer.Absent(Answer.Reason.UNKNOWN));
     assertFalse(opens(earlier, reviewBegun(later), unsure, said("safe.chest", later)), "not known");
     Trial wish = ready(List.of()).stopped(StopSign.WISH).answered("1").answered("").trial();
-    assertTrue(Gate.closed(List.of(wish), CaseRecord.NONE, TODAY).isEmpty(), "a wish is enough");
+    assertTrue(
+        Gate.closed(List.of(wish), CaseRecord.NONE, TODAY, CoreStops.all()).isEmpty(),
+        "a wish is enough");
   }
 
   private static boolean opens(List<Trial> earlier, Event... since) {
-    return Gate.closed(earlier, CaseRecord.NONE.with(List.of(since)), "2026-12-01").isEmpty();
+    return Gate.closed(earlier, CaseRecord.NONE.with(List.of(since)), "2026-12-01", CoreStops.all())
+        .isEmpty();
   }
 
   private static Event reviewBegun(String at) {
@@ -198,7 +203,7 @@ class TrialDialogueTest {
 
   @Test
   void badValuesAreRefusedWithWhatWouldFit() {
-    TrialDialogue now = TrialDialogue.on(Trial.begun(TODAY), List.of());
+    TrialDialogue now = TrialDialogue.on(Trial.begun(TODAY), List.of(), CoreStops.all());
     List<String> refused = new ArrayList<>();
     for (String bad : List.of("", "3", "home", "-1", "1.5", "99999999999")) {
       TrialDialogue after = now.answered(bad);
@@ -225,10 +230,10 @@ class TrialDialogueTest {
     for (String pain : List.of("3", "7")) {
       TrialDialogue stopped = ready(List.of()).stopped(StopSign.WISH).answered(pain);
       assertEquals(Optional.of(StopSign.PAIN), stopped.trial().stopped(), "1 to " + pain);
-      assertTrue(stopped.said().toString().contains("still there after 2 hours"));
+      assertTrue(stopped.said().toString().contains("still there after a day"));
       Trial done = stopped.answered("").trial();
       assertTrue(done.done());
-      assertTrue(Gate.closed(List.of(done), CaseRecord.NONE, TODAY).isPresent());
+      assertTrue(Gate.closed(List.of(done), CaseRecord.NONE, TODAY, CoreStops.all()).isPresent());
     }
     TrialDialogue little = ready(List.of()).stopped(StopSign.WISH).answered("2");
     assertEquals(Optional.of(StopSign.WISH), little.trial().stopped());
@@ -240,8 +245,9 @@ class TrialDialogueTest {
   void painAfterTheRestLeavesAnotherSignAsItIsAndAddsItsAdvice() {
     TrialDialogue upset = ready(List.of()).stopped(StopSign.DISTRESS).answered("8");
     assertEquals(Optional.of(StopSign.DISTRESS), upset.trial().stopped());
-    assertEquals(StopWords.of(StopSign.PAIN), upset.said());
+    assertEquals(StopWords.of(StopSign.PAIN, CoreStops.all()), upset.said());
     TrialDialogue chest = ready(List.of()).stopped(StopSign.CHEST).answered("8");
-    assertEquals(StopWords.of(StopSign.CHEST), chest.said(), "what is urgent stays first");
+    assertEquals(
+        StopWords.of(StopSign.CHEST, CoreStops.all()), chest.said(), "what is urgent stays first");
   }
 }

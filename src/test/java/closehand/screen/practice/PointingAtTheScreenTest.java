@@ -3,6 +3,8 @@ package closehand.screen.practice;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import closehand.bank.StopSign;
+import closehand.measure.CoreStops;
 import closehand.measure.practice.PointingFindings;
 import closehand.measure.practice.PointingTask;
 import closehand.measure.practice.StopReason;
@@ -26,6 +28,8 @@ class PointingAtTheScreenTest {
             finished.add(t);
             return PointingFindings.of(t).words();
           },
+          CoreStops.all(),
+          720,
           Glyphs.UNICODE,
           Guards.USUAL);
   private final ScreenDriver screen = ScreenDriver.open(face, 80, 24);
@@ -82,8 +86,8 @@ class PointingAtTheScreenTest {
     screen.press("2", "1");
     click(here());
     screen.press("Backspace").expectLine("What is it?").press("2");
-    assertEquals(Optional.of(StopReason.PAIN), finished.get(0).stop());
-    screen.expectWords("STOPPED. Pain went up");
+    assertEquals(Optional.of(StopReason.of(StopSign.PAIN)), finished.get(0).stop());
+    screen.expectWords("STOPPED. Pain has gone up");
   }
 
   @Test

@@ -4,6 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import closehand.bank.StopSign;
+import closehand.measure.CoreStops;
 import closehand.measure.practice.Findings;
 import closehand.measure.practice.PracticeRun;
 import closehand.measure.practice.Sheet;
@@ -97,9 +99,12 @@ class PracticeAtTheScreenTest {
     begin();
     screen.expectLine("Backspace stop: pain, or a rest");
     screen.passUntilDue().expectLine("Backspace stop: pain, or a rest");
-    screen.press("Backspace").expectLine("What is it?").expectWords("Pain went up by 2 or more");
-    screen.press("2").expectWords("STOPPED. Pain went up");
-    assertEquals(Optional.of(StopReason.PAIN), desk.finished.get(0).stop());
+    screen
+        .press("Backspace")
+        .expectLine("What is it?")
+        .expectWords("Pain has gone up by 2 points or more");
+    screen.press("2").expectWords("STOPPED. Pain has gone up");
+    assertEquals(Optional.of(StopReason.of(StopSign.PAIN)), desk.finished.get(0).stop());
     screen.expectWords("Practice is not repeated today.");
   }
 
@@ -111,17 +116,17 @@ class PracticeAtTheScreenTest {
     "33,CHEST",
     "34,SPASM",
     "35,SKIN",
-    "36,SEAT",
+    "36,BALANCE",
     "4,WISH",
     "5,DISTRESS",
     "6,ALONE"
   })
-  void everyStopRuleIsTwoKeysAway(String keys, StopReason reason) {
+  void everyStopRuleIsTwoKeysAway(String keys, StopSign sign) {
     begin();
     screen.pass(3_000).press("Backspace");
     keys.codePoints().forEach(k -> screen.press(Character.toString(k)));
-    assertEquals(Optional.of(reason), desk.finished.get(0).stop());
-    screen.expectWords("STOPPED. " + reason.words());
+    assertEquals(Optional.of(StopReason.of(sign)), desk.finished.get(0).stop());
+    screen.expectWords("STOPPED. " + CoreStops.all().words(sign));
   }
 
   @Test
@@ -224,12 +229,14 @@ class PracticeAtTheScreenTest {
 
   @ParameterizedTest
   @CsvSource({"2,PAIN", "33,CHEST", "4,WISH"})
-  void aStopInTheButtonCheckIsAskedAboutSaidAndKept(String keys, StopReason reason) {
+  void aStopInTheButtonCheckIsAskedAboutSaidAndKept(String keys, StopSign sign) {
     screen.press("1", "b", "Backspace", "9").expectLine("What is it?");
     assertTrue(desk.finished.isEmpty());
     keys.codePoints().forEach(k -> screen.press(Character.toString(k)));
-    assertEquals(Optional.of(reason), desk.finished.get(0).stop());
-    screen.expectWords("STOPPED. " + reason.words()).expectWords("Practice is not repeated today.");
+    assertEquals(Optional.of(StopReason.of(sign)), desk.finished.get(0).stop());
+    screen
+        .expectWords("STOPPED. " + CoreStops.all().words(sign))
+        .expectWords("Practice is not repeated today.");
   }
 
   @Test
@@ -244,7 +251,7 @@ class PracticeAtTheScreenTest {
   void aTerminalThatClosesOnTheQuestionWhyKeepsTheStop() {
     screen.press("1", "b", "Backspace", "9");
     face.press(new closehand.screen.frame.Key.Closed());
-    assertEquals(Optional.of(StopReason.WISH), desk.finished.get(0).stop());
+    assertEquals(Optional.of(StopReason.of(StopSign.WISH)), desk.finished.get(0).stop());
     assertTrue(face.over());
   }
 }

@@ -1,5 +1,7 @@
 package closehand.screen.practice;
 
+import closehand.bank.Stops;
+import closehand.measure.CoreStops;
 import closehand.measure.practice.ButtonCheck;
 import closehand.measure.practice.Findings;
 import closehand.measure.practice.PracticeRun;
@@ -41,8 +43,13 @@ final class SomeDesk implements PracticeDesk {
   }
 
   @Override
+  public Stops stops() {
+    return CoreStops.all();
+  }
+
+  @Override
   public PracticeRun run(Map<String, Signal> signals) {
-    return PracticeRun.of(SHEET, 1, 7, false);
+    return PracticeRun.of(SHEET, 1, 7, false, 720);
   }
 
   @Override

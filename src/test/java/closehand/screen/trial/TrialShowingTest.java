@@ -4,7 +4,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import closehand.measure.trial.StopSign;
+import closehand.bank.StopSign;
+import closehand.measure.CoreStops;
 import closehand.measure.trial.Trial;
 import closehand.measure.trial.TrialDialogue;
 import closehand.report.Glyphs;
@@ -26,7 +27,7 @@ class TrialShowingTest {
 
   private TrialShowing showing(List<Trial> earlier) {
     return new TrialShowing(
-        TrialDialogue.on(Trial.begun("2026-11-25"), earlier),
+        TrialDialogue.on(Trial.begun("2026-11-25"), earlier, CoreStops.all()),
         trial -> {
           kept.add(trial);
           return List.of();
@@ -186,7 +187,7 @@ class TrialShowingTest {
   void troubleWithKeepingIsSaidAtTheFoot() {
     TrialShowing showing =
         new TrialShowing(
-            TrialDialogue.on(Trial.begun("2026-11-25"), List.of()),
+            TrialDialogue.on(Trial.begun("2026-11-25"), List.of(), CoreStops.all()),
             trial -> List.of("The disk is full."),
             Glyphs.ASCII,
             Guards.USUAL);
