@@ -6,6 +6,7 @@ import closehand.bank.Field;
 import closehand.bank.TaskBook;
 import closehand.interview.Interview;
 import closehand.interview.Measured;
+import closehand.interview.Progress;
 import closehand.interview.Provenance;
 import closehand.interview.Wording;
 import closehand.plan.PlanAsk;
@@ -142,7 +143,8 @@ final class CaseDesk implements Desk {
   }
 
   private static int openQuestions(Interview interview) {
-    return Math.max(0, interview.progress().total() - interview.answeredCount());
+    Progress progress = interview.progress();
+    return Math.max(0, progress.total() - progress.answered());
   }
 
   @Override

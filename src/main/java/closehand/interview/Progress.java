@@ -32,7 +32,10 @@ public record Progress(
   }
 
   static Progress of(Interview interview) {
-    Walk walk = new Walk(interview);
+    return of(interview, new Walk(interview));
+  }
+
+  static Progress of(Interview interview, Walk walk) {
     Set<String> questions = new LinkedHashSet<>();
     Set<String> parts = new LinkedHashSet<>();
     Set<String> begun = new LinkedHashSet<>();

@@ -3,6 +3,7 @@ package closehand.screen;
 import closehand.bank.Field;
 import closehand.interview.Interview;
 import closehand.interview.Message;
+import closehand.interview.Prompt;
 import closehand.interview.Provenance;
 import closehand.report.Advisor;
 import closehand.report.Announced;
@@ -16,6 +17,7 @@ import java.util.Optional;
  *
  * @param advisor what the answers mean
  * @param interview the interview as it stands
+ * @param prompt its current question, put together once
  * @param consultation what its answers mean
  * @param by who answers, where it was set
  * @param how how answers are known, where it was set
@@ -27,6 +29,7 @@ import java.util.Optional;
 record Talk(
     Advisor advisor,
     Interview interview,
+    Optional<Prompt> prompt,
     Consultation consultation,
     Optional<Provenance.By> by,
     Optional<Provenance.How> how,
@@ -44,6 +47,7 @@ record Talk(
     return new Talk(
             advisor,
             interview,
+            interview.current(),
             consultation,
             Optional.empty(),
             Optional.empty(),
@@ -77,8 +81,7 @@ record Talk(
 
   /** What takes up the task that answers the question in sight, if there is one. */
   Optional<Message> task() {
-    return interview
-        .current()
+    return prompt
         .flatMap(p -> advisor.taskBook().flatMap(book -> book.taskFor(p.field().fact())))
         .flatMap(t -> advisor.tasks().map(gate -> gate.takeUp(interview, t)));
   }
@@ -108,21 +111,24 @@ record Talk(
   }
 
   private Talk with(Interview next, Consultation meaning, List<Interview> before) {
-    return new Talk(advisor, next, meaning, by, how, announced, again, before, trouble);
+    return new Talk(
+        advisor, next, next.current(), meaning, by, how, announced, again, before, trouble);
   }
 
   Talk answering(boolean on) {
-    return new Talk(advisor, interview, consultation, by, how, announced, on, past, trouble);
+    return new Talk(
+        advisor, interview, prompt, consultation, by, how, announced, on, past, trouble);
   }
 
   Talk hearing(Announced next) {
-    return new Talk(advisor, interview, consultation, by, how, next, again, past, trouble);
+    return new Talk(advisor, interview, prompt, consultation, by, how, next, again, past, trouble);
   }
 
   Talk from(Optional<Provenance.By> person, Optional<Provenance.How> way) {
     return new Talk(
         advisor,
         interview,
+        prompt,
         consultation,
         person.or(() -> by),
         way.or(() -> how),
@@ -133,6 +139,7 @@ record Talk(
   }
 
   Talk troubled(List<String> sentences) {
-    return new Talk(advisor, interview, consultation, by, how, announced, again, past, sentences);
+    return new Talk(
+        advisor, interview, prompt, consultation, by, how, announced, again, past, sentences);
   }
 }
