@@ -10,7 +10,9 @@ import closehand.interview.Progress;
 import closehand.interview.Provenance;
 import closehand.interview.Wording;
 import closehand.plan.PlanAsk;
+import closehand.plan.PlanChanges;
 import closehand.plan.Planned;
+import closehand.report.ByHand;
 import closehand.report.CareNotice;
 import closehand.report.Clean;
 import closehand.report.Consultation;
@@ -172,6 +174,19 @@ final class CaseDesk implements Desk {
   @Override
   public List<String> page(Interview interview) {
     return lines(PlayerPage.of(ranked(interview), glyphs));
+  }
+
+  @Override
+  public List<String> keep(Interview interview, PlanChanges changes) {
+    kept.change(changes);
+    return keep(interview);
+  }
+
+  @Override
+  public Optional<ByHand> byHand(Interview interview) {
+    PageInput input = pages.input(interview, kept.name(), today());
+    return Pages.planning(input, kept)
+        .map(p -> ByHand.of(input, p, kept.changes(), PlanWork.PLAN, glyphs));
   }
 
   @Override

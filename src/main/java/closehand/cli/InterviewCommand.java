@@ -20,6 +20,7 @@ final class InterviewCommand {
   private final Surroundings surroundings;
   private final Wanted wanted;
   private final Cases cases;
+  private Optional<GoingOn.To> next = Optional.empty();
 
   /** What was asked for on the command line. */
   static final class Wanted {
@@ -146,9 +147,13 @@ final class InterviewCommand {
   private int run(
       PlainConsole console, Glyphs glyphs, Bank bank, StoredCase kept, Interview interview)
       throws IOException {
+    int code;
     try (kept) {
-      return lead(console, glyphs, bank, kept, interview);
+      code = lead(console, glyphs, bank, kept, interview);
     }
+    return next.isPresent()
+        ? new GoingOn(surroundings, wanted).run(next.get(), kept.name(), /* lines= */ true)
+        : code;
   }
 
   private int lead(
@@ -172,12 +177,17 @@ final class InterviewCommand {
             ? leaving.stopped(face.interview())
             : leaving.leave(face.interview());
     surroundings.output().flush();
+    if (all && ending == LineFace.Ending.TO_PRACTICE) {
+      next = Optional.of(GoingOn.To.PRACTICE);
+    } else if (all && ending == LineFace.Ending.TO_TRIAL) {
+      next = Optional.of(GoingOn.To.TRIAL);
+    }
     return all ? exitCode(ending, face.interview()) : ExitCode.INPUT_OUTPUT;
   }
 
   private static int exitCode(LineFace.Ending ending, Interview interview) {
     return switch (ending) {
-      case FINISHED, LEFT, STOPPED, DELETED, NO_CONSENT -> ExitCode.DONE;
+      case FINISHED, LEFT, TO_PRACTICE, TO_TRIAL, STOPPED, DELETED, NO_CONSENT -> ExitCode.DONE;
       case INPUT_ENDED -> interview.finished() ? ExitCode.DONE : ExitCode.UNFINISHED;
       case NOT_UNDERSTOOD -> ExitCode.BAD_DATA;
     };

@@ -13,7 +13,20 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "measure",
     mixinStandardHelpOptions = true,
-    description = "Run measured tasks of a case, with the questions before and after them.")
+    description = {
+      "Run measured tasks of a case line by line, with the questions before and after them.",
+      "On the full screen a task is taken up at its question, with m."
+    },
+    footer = {
+      "",
+      "Tasks: T1 taps in 10 seconds, T1b taps over 30 seconds, T2 holding a key, T3 cells of a side panel,",
+      "T4 keys of a keyboard, T5 pointing at paper dots, T6 switch press, T7 two together, T8 stick,",
+      "T9 phrases, T10 sip and puff (clinician), T11 resting and sliding the hand, T12 everyday hold,",
+      "T13 a second job for buttons.",
+      "A place may follow: L or R for a side, then T I M R L for thumb, index, middle, ring and little",
+      "finger, as in T1.L.I; T6 takes a part of the body, such as T6.footL. A task that cannot begin",
+      "is listed with the reason."
+    })
 final class MeasureOptions extends Subcommand {
   @CommandLine.Mixin private final BankOption bank = new BankOption();
 

@@ -73,6 +73,11 @@ final class PracticeKeeping {
     return change(d -> d.tried(trial));
   }
 
+  /** Keeps what was asked anew; of answers that belong to no case kept here nothing is kept. */
+  List<String> keepAnswers(UnaryOperator<CaseDocument> change) throws IOException {
+    return inCase.isEmpty() ? List.of() : change(change);
+  }
+
   private List<String> change(UnaryOperator<CaseDocument> change) throws IOException {
     if (inCase.isEmpty()) {
       return List.of("This is no case kept here, so nothing of it is kept.");

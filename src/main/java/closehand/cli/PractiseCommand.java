@@ -1,29 +1,25 @@
 package closehand.cli;
 
-import closehand.bank.Problem;
+import closehand.interview.Interview;
 import closehand.json.PointingWriter;
-import closehand.json.PressLogReader;
-import closehand.measure.practice.LoggedPresses;
+import closehand.measure.before.Before;
 import closehand.measure.practice.PointingFindings;
 import closehand.measure.practice.PointingTask;
 import closehand.measure.practice.PracticeRecord;
-import closehand.measure.practice.Prompts;
-import closehand.measure.practice.Sheet;
-import closehand.measure.practice.Signal;
-import closehand.measure.practice.Try;
 import closehand.plan.PlanAsk;
 import closehand.plan.Planned;
 import closehand.plan.Planning;
-import closehand.plan.supply.SuppliedInput;
 import closehand.report.Diary;
 import closehand.report.Glyphs;
 import closehand.report.PageInput;
+import closehand.report.StopNotice;
 import closehand.report.TaskGate;
 import closehand.report.practice.Beforehand;
-import closehand.report.practice.PracticeSheets;
 import closehand.screen.Settings;
 import closehand.screen.frame.Guards;
+import closehand.screen.frame.InTurn;
 import closehand.screen.frame.Showing;
+import closehand.screen.practice.BeforeFace;
 import closehand.screen.practice.PointingFace;
 import closehand.screen.practice.PracticeFace;
 import closehand.screen.terminal.FaceChoice;
@@ -33,17 +29,16 @@ import java.io.FileDescriptor;
 import java.io.FileInputStream;
 import java.io.FileOutputStream;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
+import java.util.Set;
+import java.util.function.Function;
 
 /** Button check and practice of a control plan, at the terminal or from a log. */
 final class PractiseCommand {
@@ -82,7 +77,9 @@ final class PractiseCommand {
       Planned planned,
       List<PracticeRecord> earlier,
       PracticeLoop loop,
-      CasePractice.Sitting sitting) {}
+      CasePractice.Sitting sitting,
+      Before before,
+      Function<Before, List<String>> settle) {}
 
   int run() throws IOException {
     CaseLoading loading = new CaseLoading(surroundings, bank.folder(), source);
@@ -94,7 +91,11 @@ final class PractiseCommand {
     PageInput input = loading.pages().input(one, surroundings.today());
     List<PracticeRecord> earlier = one.document().map(d -> d.practised()).orElse(List.of());
     Diary diary = one.document().map(Diaries::of).orElse(Diary.EMPTY);
-    List<String> missing = Beforehand.missing(input, earlier, diary);
+    Interview interview =
+        one.interview().orElseGet(() -> Anew.interview(input.bank(), one.answers()));
+    Anew anew = new Anew(input.bank(), interview, Moment.now(surroundings.clock()));
+    boolean now = !wanted.prompts() && wanted.log().isEmpty();
+    List<String> missing = Beforehand.missing(input, earlier, diary, now ? anew.facts() : Set.of());
     Optional<Planning> planning = Pages.planning(input, one);
     if (planning.isEmpty() || !missing.isEmpty()) {
       return notNow(missing);
@@ -104,7 +105,37 @@ final class PractiseCommand {
       surroundings.error().println("There is no such game; games are counted from 0.");
       return ExitCode.USAGE;
     }
-    return run(ready(loading, input, planning.get(), earlier, diary, slot));
+    return run(
+        ready(
+            loading,
+            input,
+            planning.get(),
+            earlier,
+            diary,
+            slot,
+            new Asking(anew, before -> missing(loading, one, anew.after(before), earlier, diary))));
+  }
+
+  /**
+   * What is asked anew before practice.
+   *
+   * @param judged why nothing begins on what was said, as sentences; nothing where it may
+   */
+  private record Asking(Anew anew, Function<Before, List<String>> judged) {}
+
+  /** Why practice cannot begin on answers given anew; of a stop its whole notice. */
+  private List<String> missing(
+      CaseLoading loading, Case one, Interview now, List<PracticeRecord> earlier, Diary diary) {
+    Case changed =
+        new Case(now.answers(), one.name(), Optional.of(now), one.document(), one.profiles());
+    PageInput input = loading.pages().input(changed, surroundings.today());
+    List<String> lines = new ArrayList<>();
+    if (!input.together().stops().isEmpty()) {
+      String notice = StopNotice.of(input.together().stops(), glyphs());
+      lines.addAll(List.of(notice.strip().split("\n", -1)));
+    }
+    lines.addAll(Beforehand.missing(input, earlier, diary, Set.of()));
+    return lines;
   }
 
   private int notNow(List<String> missing) {
@@ -124,7 +155,8 @@ final class PractiseCommand {
       Planning planning,
       List<PracticeRecord> earlier,
       Diary diary,
-      int slot) {
+      int slot,
+      Asking asking) {
     TaskGate gate = TaskGate.of(input.bank()).orElseThrow();
     Planned planned = planning.inSession(slot, PlanAsk.USUAL, () -> PlanWork.PLAN);
     PracticeKeeping keeping = PracticeKeeping.of(surroundings, source, loading);
@@ -143,7 +175,20 @@ final class PractiseCommand {
         planned,
         earlier,
         new PracticeLoop(planning, planned, earlier, keeping, seed),
-        sitting);
+        sitting,
+        asking.anew().before(),
+        before -> settled(asking, keeping, before));
+  }
+
+  private static List<String> settled(Asking asking, PracticeKeeping keeping, Before before) {
+    List<String> lines = new ArrayList<>();
+    try {
+      lines.addAll(keeping.keepAnswers(d -> asking.anew().kept(d, before)));
+    } catch (IOException e) {
+      lines.add("What was said could not be kept, so nothing begins.");
+    }
+    lines.addAll(asking.judged().apply(before));
+    return lines;
   }
 
   /** Weeks since the first practice of this game. */
@@ -161,10 +206,10 @@ final class PractiseCommand {
 
   private int run(Ready ready) throws IOException {
     if (wanted.prompts()) {
-      return prompts(ready);
+      return written(ready).prompts(ready.planned());
     }
     if (wanted.log().isPresent()) {
-      return log(ready, wanted.log().get());
+      return written(ready).log(ready.planned(), ready.earlier(), wanted.log().get());
     }
     FaceChoice choice =
         FaceChoice.of(
@@ -222,7 +267,22 @@ final class PractiseCommand {
     if (screen.isEmpty()) {
       return lines(ready, FaceChoice.noSetUp().why());
     }
-    screen.get().show(shown(ready), () -> {});
+<<<<<<< HEAD
+    screen.get().show(shown(ready));
+=======
+    Settings settings = SettingsFile.in(surroundings).read();
+    BeforeFace before =
+        new BeforeFace(
+            ready.before(),
+            ready.settle(),
+            glyphs(),
+            new Guards(settings.holdMillis(), settings.bounceMillis()));
+    screen
+        .get()
+        .show(
+            new InTurn(
+                before, () -> before.isClear() ? Optional.of(shown(ready)) : Optional.empty()));
+>>>>>>> main
     return ExitCode.DONE;
   }
 
@@ -241,6 +301,10 @@ final class PractiseCommand {
       surroundings.output().flush();
       return ExitCode.USAGE;
     }
+    if (!new closehand.line.BeforeFace(console, ready.before(), ready.settle()).run()) {
+      surroundings.output().flush();
+      return ExitCode.DONE;
+    }
     CasePractice desk =
         new CasePractice(ready.planned(), ready.earlier(), ready.loop(), ready.sitting());
     new LinePractice(console, desk, ready.loop(), ready.planned(), ready.sitting()).run();
@@ -248,81 +312,8 @@ final class PractiseCommand {
     return ExitCode.DONE;
   }
 
-  /** Every input by its id: what a log names needs no key. */
-  private static Sheet sheet(Planned planned) {
-    Map<String, Signal> named = new LinkedHashMap<>();
-    for (SuppliedInput input : PracticeSheets.inputs(planned)) {
-      named.put(input.id(), Signal.key(input.id()));
-    }
-    return PracticeSheets.of(planned, named);
-  }
-
-  private int prompts(Ready ready) {
-    Sheet sheet = sheet(ready.planned());
-    PlainConsole console = console();
-    console.say(
-        "Ask for these one after the other, with a rest of half a minute after each round. In a"
-            + " log, name the action and the input by the words in brackets.");
-    int round = 0;
-    for (var cues : Prompts.of(sheet, ready.sitting().week(), ready.sitting().seed())) {
-      console.gap();
-      console.say("Round " + ++round);
-      for (var cue : cues) {
-        List<String> names = new ArrayList<>();
-        cue.actions()
-            .forEach(
-                a -> names.add(sheet.job(a).name() + " (" + a + ", " + sheet.job(a).input() + ")"));
-        console.item("-", String.join(", then ", names));
-      }
-    }
-    surroundings.output().flush();
-    return ExitCode.DONE;
-  }
-
-  private int log(Ready ready, Path file) throws IOException {
-    byte[] bytes =
-        file.toString().equals("-")
-            ? surroundings.input().readAllBytes()
-            : Files.readAllBytes(file);
-    List<Problem> problems = new ArrayList<>();
-    Sheet sheet = sheet(ready.planned());
-    Optional<LoggedPresses> log = PressLogReader.read(file.toString(), bytes, sheet, problems);
-    Commands.report(problems, surroundings);
-    if (log.isEmpty()) {
-      return ExitCode.BAD_DATA;
-    }
-    PlainConsole console = console();
-    if (log.get().lostRounds() > 0) {
-      console.say("Rounds that were disturbed, of which nothing counts: " + log.get().lostRounds());
-    }
-    List<Try> tries = log.get().tries(sheet);
-    if (tries.isEmpty()) {
-      console.say("Nothing in this log counts, so nothing of it is kept.");
-      surroundings.output().flush();
-      return ExitCode.DONE;
-    }
-    int game = ready.planned().plan().game();
-    if (ready.earlier().stream().anyMatch(r -> r.game() == game && r.hasPressesOf(tries))) {
-      surroundings
-          .error()
-          .println(
-              "These presses are kept already, from an earlier log. They are not counted again.");
-      return ExitCode.BAD_DATA;
-    }
-    PracticeRecord record =
-        new PracticeRecord(
-            ready.sitting().at(),
-            game,
-            ready.sitting().week(),
-            /* timed= */ true,
-            Map.of(),
-            tries,
-            Optional.empty(),
-            Map.of());
-    boolean ask = surroundings.typed() && !file.toString().equals("-");
-    new PracticeTalk(console, ready.loop()).told(ready.loop().practised(record), ask);
-    surroundings.output().flush();
-    return ExitCode.DONE;
+  private PracticeLog written(Ready ready) {
+    return new PracticeLog(surroundings, console(), ready.loop(), ready.sitting());
   }
 
   private Glyphs glyphs() {

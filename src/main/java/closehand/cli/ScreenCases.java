@@ -8,6 +8,7 @@ import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
 import closehand.line.Console;
+import closehand.plan.PlanChanges;
 import closehand.report.Glyphs;
 import closehand.report.PageInput;
 import closehand.report.PlayerPage;
@@ -355,6 +356,18 @@ final class ScreenCases implements CaseBook, AutoCloseable {
 
   /** The example: nothing of it is kept. */
   private static final class NotKept implements Kept {
+    private PlanChanges changes = PlanChanges.NONE;
+
+    @Override
+    public PlanChanges changes() {
+      return changes;
+    }
+
+    @Override
+    public void change(PlanChanges next) {
+      changes = next;
+    }
+
     @Override
     public String name() {
       return "example";

@@ -129,6 +129,9 @@ final class ScreenCommand {
       throws IOException {
     Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
     Supplier<Bank> bank = () -> loading.get().bank().orElseThrow();
+    Optional<GoingOn.To> next;
+    String name;
+    int code;
     try (ScreenSession session =
         new ScreenSession(surroundings, cases, wanted.bank, bank, glyphs)) {
       if (wanted.transcript.isPresent()) {
@@ -145,9 +148,20 @@ final class ScreenCommand {
       if (screen.isEmpty()) {
         return lineByLine(FaceChoice.noSetUp());
       }
+<<<<<<< HEAD
       screen.get().show(session.face(), loading::begin);
       return Optional.of(session.finish());
+=======
+      screen.get().show(session.face());
+      code = session.finish();
+      next = session.next();
+      name = session.book().stored().map(StoredCase::name).orElse("");
+>>>>>>> main
     }
+    return Optional.of(
+        code == ExitCode.DONE && next.isPresent() && !name.isEmpty()
+            ? new GoingOn(surroundings, wanted).run(next.get(), name, /* lines= */ false)
+            : code);
   }
 
   /** Takes the terminal over on another thread. */

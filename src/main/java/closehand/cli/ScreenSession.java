@@ -72,6 +72,18 @@ final class ScreenSession implements AutoCloseable {
     return code;
   }
 
+  /** What somebody goes on to, where it is so. */
+  Optional<GoingOn.To> next() {
+    return face.ending()
+        .flatMap(
+            ending ->
+                switch (ending) {
+                  case TO_PRACTICE -> Optional.of(GoingOn.To.PRACTICE);
+                  case TO_TRIAL -> Optional.of(GoingOn.To.TRIAL);
+                  default -> Optional.empty();
+                });
+  }
+
   private int finish(PlainConsole console, StoredCase stored, Interview interview)
       throws IOException {
     Effect.Ending ending = face.ending().orElse(Effect.Ending.CLOSED);
@@ -91,8 +103,10 @@ final class ScreenSession implements AutoCloseable {
           ? ExitCode.DONE
           : ExitCode.INPUT_OUTPUT;
     }
-    console.lines(desk.page(interview));
-    console.gap();
+    if (next().isEmpty()) {
+      console.lines(desk.page(interview));
+      console.gap();
+    }
     if (!book.leaving(stored, console).keep(interview)) {
       return ExitCode.INPUT_OUTPUT;
     }

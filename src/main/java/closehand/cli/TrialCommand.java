@@ -8,16 +8,23 @@ import closehand.casefile.CaseLock;
 import closehand.casefile.CaseName;
 import closehand.casefile.CaseStore;
 import closehand.casefile.Holder;
+import closehand.interview.CaseRecord;
+import closehand.interview.Interview;
 import closehand.json.TrialReader;
+import closehand.line.BeforeFace;
 import closehand.line.TrialFace;
+import closehand.measure.before.Before;
 import closehand.measure.trial.Trial;
 import closehand.measure.trial.TrialDialogue;
+import closehand.report.Diary;
 import closehand.report.Glyphs;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
 
 /** Takes down a trial, line by line, and keeps it in its case after every answer. */
 final class TrialCommand {
@@ -93,30 +100,60 @@ final class TrialCommand {
     Glyphs glyphs = options.glyphs(surroundings);
     PlainConsole console =
         new PlainConsole(surroundings, surroundings.input(), glyphs, !surroundings.typed());
-    Optional<List<String>> closed =
-        new TrialGate(new Pages(bank), glyphs, surroundings.today())
-            .closed(
-                file.saved().open(bank.questionnaire()),
-                file.document().record(),
-                trials,
-                Diaries.of(file.document()));
+    Interview interview = file.saved().open(bank.questionnaire());
+    Anew anew = new Anew(bank, interview, Moment.now(surroundings.clock()));
+    TrialGate gate = new TrialGate(new Pages(bank), glyphs, surroundings.today());
+    Diary diary = Diaries.of(file.document());
+    CaseRecord record = file.document().record();
+    Optional<List<String>> closed = gate.closed(interview, record, trials, diary, anew.facts());
     if (closed.isPresent()) {
       console.lines(closed.get());
       surroundings.output().flush();
       return problems.isEmpty() ? ExitCode.DONE : ExitCode.BAD_DATA;
     }
-    Stops stops = bank.tasks().orElseThrow().stops();
-    return lead(console, new TrialKeeping(cases, bank, file), trials, stops, problems.isEmpty());
+    TrialKeeping keeping = new TrialKeeping(cases, bank, file);
+    Asked asked =
+        new Asked(
+            anew.before(),
+            before -> {
+              List<String> lines = new ArrayList<>(keeping.keep(d -> anew.kept(d, before)));
+              gate.closed(anew.after(before), record, trials, diary, Set.of())
+                  .ifPresent(lines::addAll);
+              return lines;
+            });
+    return lead(
+        console, keeping, asked, problems.isEmpty() ? trials : List.of(), trials, stops(bank));
   }
 
+  private static Stops stops(Bank bank) {
+    return bank.tasks().orElseThrow().stops();
+  }
+
+  /**
+   * What is asked before a trial.
+   *
+   * @param settle keeps what was said and tells why no trial may begin; nothing where one may
+   */
+  record Asked(Before before, Function<Before, List<String>> settle) {}
+
+  /**
+   * Leads through a trial.
+   *
+   * @param mayGoOn trials of which the last may be gone on with
+   */
   private int lead(
-      PlainConsole console, TrialKeeping keeping, List<Trial> trials, Stops stops, boolean allRead)
+      PlainConsole console,
+      TrialKeeping keeping,
+      Asked asked,
+      List<Trial> mayGoOn,
+      List<Trial> trials,
+      Stops stops)
       throws IOException {
     String today = surroundings.today();
     Optional<Trial> open =
-        trials.isEmpty() || !allRead
+        mayGoOn.isEmpty()
             ? Optional.empty()
-            : Optional.of(trials.get(trials.size() - 1)).filter(t -> !t.done());
+            : Optional.of(mayGoOn.get(mayGoOn.size() - 1)).filter(t -> !t.done());
     boolean goOn = open.map(t -> t.day().equals(today)).orElse(false);
     if (open.isPresent()) {
       console.say(
@@ -134,7 +171,10 @@ final class TrialCommand {
     TrialDialogue dialogue = TrialDialogue.on(trial, earlier, stops);
     TrialScreen screen = new TrialScreen(surroundings, options.glyphs(surroundings), line);
     Optional<TrialScreen.Shown> shown =
-        screen.show(dialogue, now -> keeping.keep(now, surroundings));
+        screen.show(asked, dialogue, now -> keeping.keep(now, surroundings));
+    if (shown.isPresent() && !shown.get().begun()) {
+      return ExitCode.DONE;
+    }
     if (shown.isPresent()) {
       Trial last = shown.get().trial();
       TrialFace.Ending ending = last.done() ? TrialFace.Ending.FINISHED : TrialFace.Ending.LEFT;
@@ -143,6 +183,10 @@ final class TrialCommand {
       return exitCode(ending, keeping);
     }
     console.say(screen.why());
+    if (!new BeforeFace(console, asked.before(), asked.settle()).run()) {
+      surroundings.output().flush();
+      return ExitCode.DONE;
+    }
     TrialFace face = new TrialFace(console, dialogue, now -> keeping.keep(now, surroundings));
     TrialFace.Ending ending = face.run();
     farewell(console, ending, face.trial(), keeping);

@@ -18,6 +18,7 @@ import closehand.rules.Advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What must be settled before any trial: consent, no stop, no warning sign left open, nothing in
@@ -38,9 +39,13 @@ final class TrialGate {
     this.today = today;
   }
 
-  /** Lines that say why no trial may begin; nothing if one may. */
+  /**
+   * Lines that say why no trial may begin; nothing if one may.
+   *
+   * @param anew facts that are asked anew right after, whose answers of now say nothing
+   */
   Optional<List<String>> closed(
-      Interview interview, CaseRecord record, List<Trial> trials, Diary diary) {
+      Interview interview, CaseRecord record, List<Trial> trials, Diary diary, Set<String> anew) {
     if (!consents(interview)) {
       return Optional.of(
           said("A trial needs your consent first. Go on with the interview, which asks for it."));
@@ -63,7 +68,7 @@ final class TrialGate {
         .or(() -> diary.why(pages.bank(), today))
         .or(() -> unread(record, diary))
         .map(this::said)
-        .or(() -> unsettled(interview));
+        .or(() -> unsettled(interview, anew));
   }
 
   /** A trial that cannot be read may have been stopped, so a review comes first as after a stop. */
@@ -81,10 +86,10 @@ final class TrialGate {
   }
 
   /** What must hold before a measured task and does not; the same holds before a trial. */
-  private Optional<List<String>> unsettled(Interview interview) {
+  private Optional<List<String>> unsettled(Interview interview, Set<String> anew) {
     List<String> unmet =
         TaskGate.of(pages.bank())
-            .map(gate -> gate.unmet(interview.answers()))
+            .map(gate -> gate.unmet(interview.answers(), anew))
             .orElse(List.of("This question bank does not say what must hold before a trial."));
     List<String> lines = new ArrayList<>();
     if (!unmet.isEmpty()) {

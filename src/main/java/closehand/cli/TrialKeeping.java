@@ -10,6 +10,7 @@ import closehand.measure.trial.Trial;
 import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Keeps a trial in its case, in place of what was kept of it before. */
 final class TrialKeeping {
@@ -48,7 +49,16 @@ final class TrialKeeping {
    * @return nothing when it is kept; otherwise what went wrong
    */
   List<String> keep(Trial trial, Surroundings surroundings) {
-    document = document.trying(place, TrialWriter.object(trial));
+    return keep(d -> d.trying(place, TrialWriter.object(trial)));
+  }
+
+  /**
+   * Keeps a change of the case.
+   *
+   * @return nothing when it is kept; otherwise what went wrong
+   */
+  List<String> keep(UnaryOperator<CaseDocument> change) {
+    document = change.apply(document);
     try {
       cases.store().save(document, bank.questionnaire(), key);
       kept = true;

@@ -5,6 +5,8 @@ import closehand.measure.trial.TrialDialogue;
 import closehand.report.Glyphs;
 import closehand.screen.Settings;
 import closehand.screen.frame.Guards;
+import closehand.screen.frame.InTurn;
+import closehand.screen.practice.BeforeFace;
 import closehand.screen.terminal.FaceChoice;
 import closehand.screen.terminal.FullScreen;
 import closehand.screen.terminal.Theme;
@@ -35,8 +37,13 @@ final class TrialScreen {
     this.line = line;
   }
 
-  /** That it was shown, with the trial as it stood at the end. */
-  record Shown(Trial trial) {}
+  /**
+   * That it was shown.
+   *
+   * @param begun whether the questions before it let it begin
+   * @param trial the trial as it stood at the end
+   */
+  record Shown(boolean begun, Trial trial) {}
 
   /** Why it was not shown. */
   String why() {
@@ -44,7 +51,8 @@ final class TrialScreen {
   }
 
   /** Shows it until somebody leaves; nothing where the line face is to serve. */
-  Optional<Shown> show(TrialDialogue dialogue, Function<Trial, List<String>> keep)
+  Optional<Shown> show(
+      TrialCommand.Asked asked, TrialDialogue dialogue, Function<Trial, List<String>> keep)
       throws IOException {
     FaceChoice choice =
         FaceChoice.of(
@@ -73,7 +81,10 @@ final class TrialScreen {
     }
     Guards guards = new Guards(settings.holdMillis(), settings.bounceMillis());
     TrialShowing showing = new TrialShowing(dialogue, keep, glyphs, guards);
-    screen.get().show(showing, () -> {});
-    return Optional.of(new Shown(showing.trial()));
+    BeforeFace before = new BeforeFace(asked.before(), asked.settle(), glyphs, guards);
+    screen
+        .get()
+        .show(new InTurn(before, () -> before.isClear() ? Optional.of(showing) : Optional.empty()));
+    return Optional.of(new Shown(before.isClear(), showing.trial()));
   }
 }

@@ -168,6 +168,15 @@ public record Interview(
         : Optional.empty();
   }
 
+  /** The questions asked again before and after bodily tasks, as far as they can be asked now. */
+  public List<Field> askedAgain() {
+    return new Walk(this)
+        .askedAgain().stream()
+            .flatMap(f -> outline.place(f).stream())
+            .map(Outline.Place::field)
+            .toList();
+  }
+
   /** The tasks that were measured in this sitting. */
   public List<Measured> measured() {
     return sitting.measured();

@@ -75,6 +75,7 @@ public final class ComparisonWriter {
       out.writeNumberField("wobble", figures.wobble());
       out.writeNumberField("chance", figures.chance().twoSided());
       out.writeBooleanField("exact", figures.chance().exact());
+      out.writeNumberField("chanceByRanks", figures.ranks().chance().twoSided());
       out.writeNumberField("wonShare", figures.overlap().wonShare());
       out.writeNumberField("tauLessTrend", figures.overlap().tauLessTrend());
     }

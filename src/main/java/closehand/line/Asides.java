@@ -271,10 +271,21 @@ final class Asides {
         .isPresent();
   }
 
-  /** The control plan, which may take a moment. */
-  void plan(Desk desk, Interview interview) {
+  /**
+   * The control plan, which may take a moment.
+   *
+   * @param rest what is wanted with it; empty to read it
+   */
+  void plan(Desk desk, Interview interview, String rest) {
+    if (!rest.isEmpty()) {
+      new PlanByHand(console, desk).change(interview);
+      return;
+    }
     console.say("One moment, the plan is being worked out.");
     console.lines(desk.plan(interview));
+    if (!console.scripted()) {
+      console.say("g change looks at one action, moves it, or changes what a game asks.");
+    }
   }
 
   /** Enter alone where there is no answer to keep. */

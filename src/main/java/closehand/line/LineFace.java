@@ -48,6 +48,9 @@ public final class LineFace {
     NO_CONSENT,
     /** Consent was not given or was taken back, and the case was deleted. */
     DELETED,
+    /** The person goes on to practise, or to a trial of a set-up; everything is kept. */
+    TO_PRACTICE,
+    TO_TRIAL,
     /** The input ended before the questions did. */
     INPUT_ENDED,
     /** A line of a script could not be followed. */
@@ -148,16 +151,16 @@ public final class LineFace {
     }
     while (true) {
       console.say(
-          "p shows the page, o all answers, j goes back to a question, q leaves and keeps everything.");
+          "p shows the page, o all answers, j goes back to a question, f practises or tries something, q leaves and keeps everything.");
       Optional<String> line = console.ask("> ");
       if (line.isEmpty()) {
         return Ending.FINISHED;
       }
       Typed typed = Typed.read(line.get(), Optional.empty());
       if (typed instanceof Typed.Ask ask && ask.command() != Typed.Command.LEAVE) {
-        command(ask, Optional.empty());
-        if (interview.current().isPresent()) {
-          return run();
+        Optional<Ending> ending = command(ask, Optional.empty());
+        if (ending.isPresent() || interview.current().isPresent()) {
+          return ending.orElseGet(this::run);
         }
       } else if (!(typed instanceof Typed.Nothing)) {
         return Ending.FINISHED;
@@ -231,8 +234,11 @@ public final class LineFace {
       case WHO -> source.ask(console);
       case SO_FAR -> console.lines(consultation.suggestions().lines());
       case EXPLAIN -> asides.explain(desk, interview, ask.rest());
-      case PLAN -> asides.plan(desk, interview);
+      case PLAN -> asides.plan(desk, interview, ask.rest());
       case PAGE -> console.lines(desk.page(interview));
+      case FIND_OUT -> {
+        return FindingOut.ask(console);
+      }
       case LOWER -> lower();
       case ASKER -> {
         Sitting.change(console, interview).ifPresent(this::send);

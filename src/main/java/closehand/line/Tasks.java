@@ -9,13 +9,17 @@ import closehand.interview.Prompt;
 import closehand.report.Desk;
 import closehand.report.TaskGate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
 /** Measured tasks within an interview: which one, when it is due, and what came of it. */
 final class Tasks {
+  private static final int MOST_NAMES = 3;
+
   private final Console console;
   private final Desk desk;
   private Optional<String> wanted = Optional.empty();
@@ -110,9 +114,36 @@ final class Tasks {
       return Optional.empty();
     }
     console.gap();
+    TaskGate.Day day = desk.day(interview);
+    List<Task> ready =
+        applying.stream().filter(t -> gate.get().waits(interview, t, day).isEmpty()).toList();
+    notNow(gate.get(), interview, applying, day);
+    if (ready.isEmpty()) {
+      console.say("No task can begin now.");
+      return Optional.empty();
+    }
     console.say("Which task? Enter alone ends.");
-    return pick(applying.stream().map(Tasks::title).toList())
-        .flatMap(title -> place(applying.stream().filter(t -> title(t).equals(title)).toList()));
+    return pick(ready.stream().map(Tasks::title).toList())
+        .flatMap(title -> place(ready.stream().filter(t -> title(t).equals(title)).toList()));
+  }
+
+  /** Tasks that cannot begin, put together by the reason. */
+  private void notNow(TaskGate gate, Interview interview, List<Task> applying, TaskGate.Day day) {
+    Map<String, Set<String>> why = new LinkedHashMap<>();
+    for (Task task : applying) {
+      gate.waits(interview, task, day).stream()
+          .findFirst()
+          .ifPresent(
+              w -> why.computeIfAbsent(w, k -> new LinkedHashSet<>()).add(task.words().name()));
+    }
+    why.forEach((reason, names) -> console.say("Not now: " + names(names) + ". " + reason));
+  }
+
+  /** A few names, and how many more there are. */
+  private static String names(Set<String> all) {
+    List<String> first = all.stream().limit(MOST_NAMES).toList();
+    int more = all.size() - first.size();
+    return String.join("; ", first) + (more > 0 ? "; and " + more + " more" : "");
   }
 
   private Optional<Task> named(TaskBook book, List<Task> applying, String key) {

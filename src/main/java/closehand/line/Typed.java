@@ -39,8 +39,9 @@ sealed interface Typed {
     WHO("w", "who answered and how it is known"),
     SO_FAR("s", "what the answers so far point to, with reasons"),
     EXPLAIN("e", "explain: why a control is suggested or not, and what would change it"),
-    PLAN("g", "the control plan of your games as it stands"),
+    PLAN("g", "the control plan of your games as it stands; g change changes it by hand"),
     PAGE("p", "the page as it stands"),
+    FIND_OUT("f", "find out more: practise the plan, or note a trial of a set-up"),
     LOWER("c", "a clinician lowers a stop"),
     ASKER("a", "change who asks, or short or whole interview"),
     REPEAT("r", "say the question again"),
@@ -113,6 +114,7 @@ sealed interface Typed {
             .filter(
                 c ->
                     c == Command.JUMP
+                        || c == Command.PLAN && rest.equals("change")
                         || c == Command.OVERVIEW
                         || c == Command.EXPLAIN
                         || c == Command.HELP)

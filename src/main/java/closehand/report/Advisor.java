@@ -44,6 +44,14 @@ public interface Advisor {
     return List.of("There is no control plan here.");
   }
 
+  /**
+   * The control plans of the wanted games, to be changed by hand; nothing where there are none.
+   * Takes its moment.
+   */
+  default Optional<ByHand> byHand(Interview interview) {
+    return Optional.empty();
+  }
+
   /** What those plans ask of the body, with limits and sources, ready to print. */
   default List<String> load(Interview interview) {
     return plan(interview);

@@ -9,7 +9,10 @@ import java.util.Map;
 public final class BankDifference {
   private BankDifference() {}
 
-  /** New, gone and changed questions, terms, rules, cautions and approaches, then their number. */
+  /**
+   * New, gone and changed questions, terms, rules, cautions, approaches and tasks, then their
+   * number.
+   */
   public static String of(Bank old, Bank now, Glyphs glyphs) {
     BankWords before = new BankWords(old, glyphs);
     BankWords after = new BankWords(now, glyphs);
@@ -20,11 +23,15 @@ public final class BankDifference {
     changes += compare("Rules", before.rules(), after.rules(), pieces);
     changes += compare("Cautions", before.cautions(), after.cautions(), pieces);
     changes += compare("Approaches", before.approaches(), after.approaches(), pieces);
+    Map<String, String> tasksBefore = new TaskPaperWords(old, glyphs).tasks();
+    Map<String, String> tasksNow = new TaskPaperWords(now, glyphs).tasks();
+    changes += compare("Measured tasks", tasksBefore, tasksNow, pieces);
     pieces.add(new Gap());
     pieces.add(
         Paragraph.of(
             changes == 0
-                ? "The two banks say the same in questions, rules, cautions and approaches."
+                ? "The two banks say the same in questions, rules, cautions, approaches and"
+                    + " measured tasks."
                 : Phrases.count(changes, "difference") + "."));
     return Sheet.text(pieces, glyphs);
   }

@@ -31,6 +31,11 @@ public final class BankPaper {
     themes(bank, glyphs, pieces);
     pieces.add(new Heading("Cautions"));
     entries(new BankWords(bank, glyphs).cautions(), pieces);
+    Map<String, String> tasks = new TaskPaperWords(bank, glyphs).tasks();
+    if (!tasks.isEmpty()) {
+      pieces.add(new Heading("Measured tasks"));
+      entries(tasks, pieces);
+    }
     pieces.add(new Heading("Sources"));
     bank.sources()
         .forEach(

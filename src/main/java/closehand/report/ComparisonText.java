@@ -18,7 +18,7 @@ import java.util.stream.Stream;
 public final class ComparisonText {
   private static final String METHODS =
       "Wobble: from your own repeats (after Jacobson and Truax 1991). Chance: every way of dealing the trials out is"
-          + " counted (Fisher 1935), or about where there are too many. Pairs and overlap less trend: Parker and"
+          + " counted (Fisher 1935), or about where there are too many; by ranks: Mann and Whitney 1947. Pairs and overlap less trend: Parker and"
           + " others 2009 and 2011; a trend of A alone can bring the last below -1.";
   private static final List<Integer> WIDTHS = List.of(22, 23, 23);
 
@@ -137,6 +137,8 @@ public final class ComparisonText {
                         + "; chance alone "
                         + percent(d.chance().twoSided())
                         + (d.chance().exact() ? "" : ", about")
+                        + ", by ranks "
+                        + percent(d.ranks().chance().twoSided())
                         + "; pairs in which B is better "
                         + percent(d.overlap().wonShare())
                         + "; overlap less trend "

@@ -1,6 +1,7 @@
 package closehand.report;
 
 import closehand.interview.Interview;
+import closehand.plan.PlanChanges;
 import java.util.List;
 
 /** What a face asks of the program around it: advice, saving and pages. */
@@ -12,6 +13,15 @@ public interface Desk extends Advisor {
    *     sentences
    */
   List<String> keep(Interview interview);
+
+  /**
+   * Keeps the interview, and what the player changed by hand in the games and their plans.
+   *
+   * @return as {@link #keep(Interview)}
+   */
+  default List<String> keep(Interview interview, PlanChanges changes) {
+    return keep(interview);
+  }
 
   /** Removes the case and everything kept of it. */
   List<String> delete();

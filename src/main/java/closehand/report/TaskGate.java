@@ -29,6 +29,8 @@ import java.util.Set;
  * leads around it.
  */
 public final class TaskGate {
+  private static final String QUESTIONS_FIRST = "The questions before a task come first.";
+
   /** Less timed work than this is not worth beginning. */
   private static final int LEAST_SECONDS = 60;
 
@@ -138,11 +140,26 @@ public final class TaskGate {
    * one sentence each, with the questions that settle it.
    */
   public List<String> unmet(Answers answers) {
+    return unmet(answers, Set.of());
+  }
+
+  /**
+   * The same but for what is asked anew right after.
+   *
+   * @param anew facts whose answers of now say nothing
+   */
+  public List<String> unmet(Answers answers, Set<String> anew) {
     List<Outcome> outcomes = conditions.in(answers);
     return book.before().stream()
+        .filter(n -> !isOnlyAbout(anew, n.when()))
         .filter(n -> (outcome(n.when(), outcomes) == Outcome.TRUE) != n.wanted())
         .map(n -> n.say() + " (Question " + String.join(", ", questions(n.when())) + ".)")
         .toList();
+  }
+
+  private static boolean isOnlyAbout(Set<String> anew, Condition condition) {
+    List<String> facts = ConditionFacts.of(condition);
+    return !facts.isEmpty() && anew.containsAll(facts);
   }
 
   private List<String> questions(Condition condition) {
@@ -184,6 +201,22 @@ public final class TaskGate {
     return outcomes.get(places.getOrDefault(condition, -1));
   }
 
+  /**
+   * Why a task cannot begin today, before anything is asked anew; empty where it can. Pain is left
+   * out, since it is asked first.
+   */
+  public List<String> waits(Interview interview, Task task, Day day) {
+    List<String> refusals =
+        new ArrayList<>(refusals(interview, task, day, conditions.in(interview.answers())));
+    refusals.remove(QUESTIONS_FIRST);
+    Set<String> anew = new HashSet<>();
+    interview.askedAgain().forEach(f -> anew.add(f.fact()));
+    book.before().stream()
+        .filter(n -> isOnlyAbout(anew, n.when()))
+        .forEach(n -> refusals.remove(n.say()));
+    return refusals;
+  }
+
   private List<String> refusals(Interview interview, Task task, Day day, List<Outcome> outcomes) {
     List<String> refusals = new ArrayList<>();
     if (interview.asker() == Provenance.By.PLAYER) {
@@ -198,7 +231,7 @@ public final class TaskGate {
           "Tasks of this kind are on hold: a stop, a caution or an open safety question stands.");
     }
     if (refusals.isEmpty() && !interview.taskDue().equals(Optional.of(task.fact()))) {
-      refusals.add("The questions before a task come first.");
+      refusals.add(QUESTIONS_FIRST);
     }
     for (List<Task.Need> needs : List.of(book.before(), task.before())) {
       for (Task.Need need : needs) {

@@ -162,6 +162,13 @@ final class AsideMenus {
         new Act.Run(new Effect.Leave(ending)));
     if (forget) {
       leave.offer(2, "Leave, and delete everything kept", new Act.Show(Menu.of(Menu.Kind.DELETE)));
+    } else {
+      leave.offer(
+          2, "Practise the plan now", new Act.Run(new Effect.Leave(Effect.Ending.TO_PRACTICE)));
+      leave.offer(
+          4,
+          "Try a set-up now, and note it",
+          new Act.Run(new Effect.Leave(Effect.Ending.TO_TRIAL)));
     }
     return leave.offer(0, "Stay here", new Act.Close()).build();
   }

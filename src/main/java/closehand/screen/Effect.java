@@ -3,6 +3,7 @@ package closehand.screen;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
+import closehand.report.ByHand;
 import java.util.List;
 
 /** Something the program around the screen is asked to do. */
@@ -52,6 +53,18 @@ public sealed interface Effect {
    * @param load whether what it asks of the body is wanted in full instead
    */
   record WorkOutPlan(Interview interview, boolean load) implements Effect {}
+
+  /** Begin to change the control plan by hand. */
+  record BeginByHand(Interview interview) implements Effect {}
+
+  /**
+   * Go on changing the control plan by hand.
+   *
+   * @param at where that stands
+   * @param digit the choice; not looked at where a line was typed
+   * @param typed the line, or empty
+   */
+  record ChangeByHand(ByHand at, int digit, String typed) implements Effect {}
 
   /** Open the invented example, of which nothing is kept. */
   record Example() implements Effect {}
@@ -109,6 +122,10 @@ public sealed interface Effect {
     NO_CONSENT,
     /** The case was deleted. */
     DELETED,
+    /** The person goes on to practise the plan; everything is kept. */
+    TO_PRACTICE,
+    /** The person goes on to a trial of a set-up; everything is kept. */
+    TO_TRIAL,
     /** The terminal is gone. */
     CLOSED
   }

@@ -116,6 +116,10 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
         1,
         "What the plan asks of your body, with limits and sources",
         new Act.Run(new Effect.WorkOutPlan(interview, true)));
+    screen.offer(
+        2,
+        "Change it by hand: move an action, change what a game asks",
+        new Act.Run(new Effect.BeginByHand(interview)));
     return screen.offer(0, "Back", new Act.Close()).build();
   }
 
@@ -131,11 +135,15 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     return screen.offer(2, "Go on with the short interview", new Act.GoOn()).build();
   }
 
+  /** The same without codes. */
+  static List<String> bare(List<String> coded) {
+    return List.of(CODES.matcher(String.join("\n", coded)).replaceAll("").split("\n", -1));
+  }
+
   private Shown soFar(boolean shared) {
     // Codes of rules and approaches are for those who check the rules, not for reading along.
-    String bare = CODES.matcher(String.join("\n", lines)).replaceAll("");
     Shown.Builder screen = new Shown.Builder(heading);
-    text(screen, shared ? List.of(bare.split("\n", -1)) : lines).gap();
+    text(screen, shared ? bare(lines) : lines).gap();
     screen.offer(1, "Why one control stands as it does", new Act.Do(Command.EXPLAIN));
     screen.offer(2, "The page as it stands", new Act.Do(Command.PAGE));
     screen.offer(3, "The control plan of your games", new Act.Do(Command.PLAN));

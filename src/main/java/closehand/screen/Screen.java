@@ -16,6 +16,7 @@ sealed interface Screen
         BoardScreen,
         TextScreen,
         ReadingScreen,
+        ByHandScreen,
         OverviewScreen,
         ExplainScreen,
         NoticeScreen,

@@ -3,6 +3,7 @@ package closehand.screen;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
+import closehand.report.ByHand;
 import closehand.report.Desk;
 import closehand.report.Glyphs;
 import closehand.report.TaskGate;
@@ -227,6 +228,11 @@ public final class ScreenFace implements Showing {
       model = model.told("The page", book.writePages(write.interview()));
     } else if (effect instanceof Effect.WorkOutPlan plan) {
       workOut(plan);
+    } else if (effect instanceof Effect.BeginByHand begin) {
+      model = ByHandWork.begun(model, desk.flatMap(d -> d.byHand(begin.interview())));
+      follow();
+    } else if (effect instanceof Effect.ChangeByHand change) {
+      change(change);
     } else if (effect instanceof Effect.KeepSettings keep) {
       List<String> trouble = book.keep(keep.settings());
       model = trouble.isEmpty() ? model : model.told("Settings", trouble);
@@ -243,6 +249,23 @@ public final class ScreenFace implements Showing {
   private void end(Effect.Ending how) {
     secrets.forget();
     ending = Optional.of(how);
+  }
+
+  private void change(Effect.ChangeByHand change) {
+    ByHand after = ByHandWork.after(change);
+    if (desk.isPresent() && interview().isPresent()) {
+      model = ByHandWork.shown(model, change.at(), after, desk.get(), interview().orElseThrow());
+      follow();
+    }
+  }
+
+  /** Tells whoever follows what page of the plan is in sight. */
+  private void follow() {
+    if (model.top().screen() instanceof ByHandScreen screen) {
+      interview()
+          .map(i -> new Effect.Shown(i, Command.PLAN, ByHandWork.lines(screen.byHand())))
+          .ifPresent(follower::heard);
+    }
   }
 
   private void workOut(Effect.WorkOutPlan plan) {

@@ -15,7 +15,12 @@ final class Waits {
     if (effect instanceof Effect.SecretTaken) {
       return Optional.of("This takes a few seconds.");
     }
-    if (effect instanceof Effect.WorkOutPlan) {
+    if (effect instanceof Effect.ChangeByHand change && !change.at().takesTime(change.digit())) {
+      return Optional.empty();
+    }
+    if (effect instanceof Effect.WorkOutPlan
+        || effect instanceof Effect.BeginByHand
+        || effect instanceof Effect.ChangeByHand) {
       return Optional.of("The plan is being worked out.");
     }
     return effect instanceof Effect.CheckBank

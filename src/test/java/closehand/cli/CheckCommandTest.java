@@ -55,6 +55,10 @@ class CheckCommandTest {
     assertTrue(paper.contains("R026b.L, "), "rules");
     assertTrue(paper.contains("Basis: common practice."), "basis");
     assertTrue(paper.contains("C-NECK: "), "cautions");
+    assertTrue(paper.contains("Stop tingling: New tingling, numbness or weakness."), "stops");
+    assertTrue(paper.contains("Task T1.L.T (and for 9 other places): Tap check"), "tasks");
+    assertTrue(paper.contains("Where taps > 25: Jobs that must come quickly"), "readings");
+    assertTrue(paper.contains("Before every task: It is sure that"), "what must hold");
     assertTrue(paper.contains("REVIEWED BY"), "room to sign");
     for (String line : world.output().split("\n", -1)) {
       assertTrue(line.length() <= 72 && line.chars().allMatch(c -> c >= ' ' && c <= '~'), line);
@@ -76,6 +80,24 @@ class CheckCommandTest {
         world.output());
     assertTrue(flat(world).contains("Is now: One hand for both."), world.output());
     assertTrue(flat(world).contains("2 differences."), world.output());
+  }
+
+  @Test
+  void aChangedTaskIsToldInWords() throws IOException {
+    Path changed = copy();
+    Path tasks = changed.resolve("tasks.json");
+    String text = Files.readString(tasks);
+    String words = "\"words\": \"Something in the chest, or hard breathing\"";
+    assertTrue(text.contains(words));
+    Files.writeString(tasks, text.replace(words, "\"words\": \"The chest\""));
+    World world = World.run("", "check", changed.toString(), "--diff", CORE.toString());
+    assertTrue(
+        flat(world).contains("Changed: Stop chest. Was: Something in the chest"), world.output());
+    assertTrue(flat(world).contains("Is now: The chest."), world.output());
+    Files.writeString(tasks, text.replace("\"id\": \"chest\"", "\"id\": \"breath\""));
+    World wrong = World.run("", "check", changed.toString());
+    assertEquals(ExitCode.BAD_DATA, wrong.code());
+    assertTrue(flat(wrong).contains("\"breath\" is not one of signal"), wrong.output());
   }
 
   @Test

@@ -18,6 +18,7 @@ import closehand.measure.practice.PracticeRecord;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -174,7 +175,25 @@ class PractiseCommandTest {
     World twice =
         World.typed("", "practise", name, "--home", cases().toString(), "--log", log.toString());
     assertEquals(ExitCode.BAD_DATA, twice.code());
-    assertTrue(twice.error().contains("They are not counted again."), twice.error());
+    assertTrue(twice.error().contains("They are not counted again"), twice.error());
+    List<String> lines = Files.readAllLines(log);
+    String prompt = lines.get(lines.size() - 2);
+    String press = lines.get(lines.size() - 1);
+    long end = Long.parseLong(press.substring(0, press.indexOf(' ')));
+    Files.writeString(
+        log,
+        (end + 30_000)
+            + " round\n"
+            + (end + 40_000)
+            + prompt.substring(prompt.indexOf(' '))
+            + "\n"
+            + (end + 41_000)
+            + press.substring(press.indexOf(' '))
+            + "\n",
+        StandardOpenOption.APPEND);
+    World more =
+        World.typed("", "practise", name, "--home", cases().toString(), "--log", log.toString());
+    assertTrue(more.error().contains("They are not counted again"), "a log that was written on");
     assertEquals(1, practised().size());
     String after =
         World.run("", "plan", name, "--home", cases().toString(), "--json", "--game", "0").output();
@@ -223,7 +242,8 @@ class PractiseCommandTest {
     }
     typed.append("3\n\nstop\n");
     World world =
-        World.typed(typed.toString(), "practise", name, "--home", cases().toString(), "--line");
+        World.typed(
+            TriedCase.READY + typed, "practise", name, "--home", cases().toString(), "--line");
     assertEquals(ExitCode.DONE, world.code());
     assertTrue(world.output().contains("nothing is timed"), world.output());
     assertTrue(world.output().contains("STOPPED. You said or showed stop"), world.output());
@@ -271,7 +291,9 @@ class PractiseCommandTest {
   @Test
   void aTrialStoppedTodayEndsPracticeForTheDay() throws IOException {
     String name = keptCase();
-    World trial = World.run("y\n1\ns 5\n0\n-\n", "trial", name, "--home", cases().toString());
+    World trial =
+        World.run(
+            TriedCase.READY + "y\n1\ns 5\n0\n-\n", "trial", name, "--home", cases().toString());
     assertEquals(ExitCode.DONE, trial.code(), trial.output() + trial.error());
     World world = World.run("", "practise", name, "--home", cases().toString(), "--prompts");
     assertEquals(ExitCode.UNFINISHED, world.code(), world.error());

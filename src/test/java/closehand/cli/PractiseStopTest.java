@@ -39,7 +39,7 @@ class PractiseStopTest {
     List<String> all =
         new java.util.ArrayList<>(List.of("practise", TriedCase.NAME, "--home", folder.toString()));
     all.addAll(List.of(more));
-    return World.typed(typed, all.toArray(new String[0]));
+    return World.typed(TriedCase.READY + typed, all.toArray(new String[0]));
   }
 
   private List<PracticeRecord> kept() throws IOException {

@@ -30,7 +30,7 @@ class TrialCommandTest {
   }
 
   private World trial(String typed) {
-    return World.run(typed, "trial", TriedCase.NAME, "--home", folder.toString());
+    return World.run(TriedCase.READY + typed, "trial", TriedCase.NAME, "--home", folder.toString());
   }
 
   private String file() throws IOException {
@@ -100,9 +100,14 @@ class TrialCommandTest {
   void aLineThatDoesNotFitEndsAScriptAndIsAskedAgainOfAPerson() throws IOException {
     World script = trial("y\n1\nmouse\nlong\n");
     assertEquals(ExitCode.BAD_DATA, script.code(), script.output());
-    assertTrue(script.output().contains("Line 4 of the answers could not be followed."));
+    assertTrue(script.output().contains("Line 9 of the answers could not be followed."));
     World typed =
-        World.typed("y\nlong\n5\n?\nb\nq\n", "trial", TriedCase.NAME, "--home", folder.toString());
+        World.typed(
+            TriedCase.READY + "y\nlong\n5\n?\nb\nq\n",
+            "trial",
+            TriedCase.NAME,
+            "--home",
+            folder.toString());
     assertEquals(ExitCode.DONE, typed.code(), typed.output());
     assertTrue(flowing(typed).contains("a whole number from 0 to 600"), typed.output());
     assertTrue(flowing(typed).contains("Why:"), typed.output());
@@ -241,7 +246,7 @@ class TrialCommandTest {
       String sign = line[1].equals("-") ? "" : line[1];
       World world =
           World.typed(
-              "y\n1\n" + line[0] + "\n" + sign + "\n1\npain in a pinch: none\n",
+              TriedCase.READY + "y\n1\n" + line[0] + "\n" + sign + "\n1\npain in a pinch: none\n",
               "trial",
               TriedCase.NAME,
               "--home",
@@ -257,7 +262,11 @@ class TrialCommandTest {
   void aSlipGoesOnWithTheSameQuestion() throws IOException {
     World world =
         World.typed(
-            "y\n1\nstop\n11\npad\nq\n", "trial", TriedCase.NAME, "--home", folder.toString());
+            TriedCase.READY + "y\n1\nstop\n11\npad\nq\n",
+            "trial",
+            TriedCase.NAME,
+            "--home",
+            folder.toString());
     assertTrue(flowing(world).contains("Nothing was taken from that line."), world.output());
     assertFalse(file().contains("\"stopped\""), file());
     assertTrue(file().contains("\"pad\""), file());
@@ -282,9 +291,7 @@ class TrialCommandTest {
         new String[][] {
           {room, video + "false,", call},
           {room, "", call},
-          {signal, "", "We have no stop signal yet."},
-          {"\"pain.now\": 3,", "\"pain.now\": 7,", "Pain is at 7 or more"},
-          {"\"pain.now\": 3,", "", "or we do not know it"}
+          {signal, "", "We have no stop signal yet."}
         }) {
       answers(change[0], change[1]);
       World world = trial(BEGIN + FELT);
@@ -293,7 +300,46 @@ class TrialCommandTest {
       assertFalse(file().contains("closehand-trial"), change[2]);
     }
     answers(room, video + "true,");
-    assertTrue(flowing(trial(BEGIN + FELT)).contains("That was the whole trial."));
+    assertTrue(
+        flowing(trialAfter("y\n" + TriedCase.READY + BEGIN + FELT))
+            .contains("That was the whole trial."));
+  }
+
+  private World trialAfter(String before) {
+    return World.run(before, "trial", TriedCase.NAME, "--home", folder.toString());
+  }
+
+  @Test
+  void painAndTheChestAreAskedAnewWhateverTheCaseSaysAndAreKept() throws IOException {
+    answers("\"pain.now\": 3,", "\"pain.now\": 8,");
+    World today = trialAfter("y\ny\ny\n1\n2\n" + BEGIN + FELT);
+    assertTrue(flowing(today).contains("That was the whole trial."), today.output());
+    World hurts = trialAfter("y\ny\ny\n1\n7\n" + BEGIN + FELT);
+    assertTrue(flowing(hurts).contains("Nothing begins today: pain is at 7"), hurts.output());
+    World again = trialAfter("y\ny\ny\n1\n3\nq\n");
+    assertTrue(flowing(again).contains("Are you happy to try something now?"), again.output());
+    assertTrue(file().contains("\"confirmed\""), "an answer that stayed the same is kept as asked");
+  }
+
+  @Test
+  void aSignInTheChestBeforeATrialIsAStopOfTheCaseFromThenOn() throws IOException {
+    World now = trialAfter("y\ny\ny\n2\n");
+    assertTrue(flowing(now).contains("not clear any more"), now.output());
+    assertTrue(flowing(now).contains("STOP"), now.output());
+    World later = trialAfter(TriedCase.READY + BEGIN);
+    assertTrue(flowing(later).contains("STOP"), later.output());
+    assertFalse(flowing(later).contains("A few questions first"), "a stop is not asked away");
+    assertFalse(file().contains("closehand-trial"), "nothing begun");
+  }
+
+  @Test
+  void aStopSignalThatWasNotTriedOutIsTriedOutFirst() {
+    World world = trialAfter("n\nn\ny\ny\ny\n1\n3\nq\n");
+    assertTrue(flowing(world).contains("Try it out first"), world.output());
+    assertTrue(flowing(world).contains("Are you happy to try something now?"), world.output());
+    World left = trialAfter("stop\n");
+    assertTrue(flowing(left).contains("Not now is fine."), left.output());
+    assertEquals(ExitCode.DONE, left.code());
   }
 
   @Test
@@ -325,7 +371,11 @@ class TrialCommandTest {
   void onlyAReviewThatWasAnsweredOpensTrialsAgain() throws IOException {
     trial("y\n1\ns 2\n2\n-\n");
     Path path = Cases.at(folder).store().path(TriedCase.NAME);
-    Files.writeString(path, file().replace("\"day\" : \"2026-11-25\"", "\"day\" : \"2026-11-20\""));
+    Files.writeString(
+        path,
+        file()
+            .replace("\"day\" : \"2026-11-25\"", "\"day\" : \"2026-11-20\"")
+            .replace("\"at\" : \"2026-11-25", "\"at\" : \"2026-11-20"));
     String home = folder.toString();
     World.run("q\n", "interview", TriedCase.NAME, "--review", "--home", home);
     assertTrue(file().contains("reviewBegun"), file());

@@ -15,6 +15,11 @@ import java.util.Optional;
 final class TriedCase {
   static final String NAME = "quiet-heron";
 
+  /**
+   * What is typed before practice or a trial: all is ready, nothing new in the chest, pain is at 3.
+   */
+  static final String READY = "y\ny\ny\n1\n3\n";
+
   private TriedCase() {}
 
   /** A case with the answers of an example, kept in a folder. */

@@ -15,6 +15,10 @@ import closehand.json.EmbeddedBank;
 import closehand.json.FlatReader;
 import closehand.json.JsonReader;
 import closehand.json.JsonValue;
+import closehand.plan.PlanChanges;
+import closehand.plan.Planning;
+import closehand.plan.solve.Budget;
+import closehand.report.ByHand;
 import closehand.report.CareNotice;
 import closehand.report.Consultation;
 import closehand.report.Desk;
@@ -43,7 +47,10 @@ class CoreDesk implements Desk {
   static final Bank BANK = bank();
   static final RuleBook RULES = RuleBook.of(BANK);
 
+  private static final Budget LITTLE = Budget.ORDINARY.withNodes(40).withTolerance(200);
+
   private final List<Interview> kept = new ArrayList<>();
+  private PlanChanges changes = PlanChanges.NONE;
 
   private static Bank bank() {
     try {
@@ -141,6 +148,24 @@ class CoreDesk implements Desk {
   @Override
   public List<String> page(Interview interview) {
     return lines(PlayerPage.of(input(interview), Glyphs.UNICODE));
+  }
+
+  @Override
+  public Optional<ByHand> byHand(Interview interview) {
+    PageInput input = input(interview);
+    return Planning.of(BANK, input.answers(), input.together(), Map.of(), Map.of())
+        .map(p -> ByHand.of(input, p, changes, LITTLE, Glyphs.UNICODE));
+  }
+
+  @Override
+  public List<String> keep(Interview interview, PlanChanges next) {
+    changes = next;
+    return keep(interview);
+  }
+
+  /** What was changed by hand and kept. */
+  PlanChanges changes() {
+    return changes;
   }
 
   /** The plan of an invented player, as it was once worked out. */

@@ -6,12 +6,15 @@ import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
 import closehand.interview.Value;
+import closehand.report.ByHand;
 import closehand.report.Glyphs;
 import closehand.screen.frame.Key;
 import closehand.screen.frame.ScreenSize;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Every screen there is, each brought up by keys from a place somebody can be in. */
 final class Scenes {
@@ -94,6 +97,9 @@ final class Scenes {
         new Scene("explain", "0 games.1.mode", "e"),
         new Scene("plan", "0 games.1.mode", "g"),
         new Scene("plan-load", "0 games.1.mode", "g1"),
+        new Scene("plan-by-hand", "0 games.1.mode", "g2"),
+        new Scene("plan-asked", "0 games.1.mode", "g222"),
+        new Scene("plan-named", "0 games.1.mode", "g221Run"),
         new Scene("page", "0 games.1.mode", "p"),
         new Scene("help", "0 DIG-03", "?"),
         new Scene("settings", "0 CON-03", "t"),
@@ -113,6 +119,9 @@ final class Scenes {
     };
   }
 
+  /** Plans are worked out once for all sizes. */
+  private static final Map<Interview, Optional<ByHand>> BY_HAND = new ConcurrentHashMap<>();
+
   static ScreenModel step(ScreenModel model, Key key) {
     ScreenModel.Step step = model.after(key);
     ScreenModel next = step.model();
@@ -123,6 +132,16 @@ final class Scenes {
                 plan.load()
                     ? ReadingScreen.load(DESK.load(plan.interview()))
                     : ReadingScreen.plan(DESK.plan(plan.interview())));
+      } else if (effect instanceof Effect.BeginByHand begin) {
+        next = ByHandWork.begun(next, BY_HAND.computeIfAbsent(begin.interview(), DESK::byHand));
+      } else if (effect instanceof Effect.ChangeByHand change) {
+        next =
+            ByHandWork.shown(
+                next,
+                change.at(),
+                ByHandWork.after(change),
+                DESK,
+                next.talk().orElseThrow().interview());
       }
     }
     return next;

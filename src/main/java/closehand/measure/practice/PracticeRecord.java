@@ -31,6 +31,9 @@ public record PracticeRecord(
   /** The gap before a prompt, and a press that was not timed, taken to last so long. */
   private static final double GAP_SECONDS = 1.6;
 
+  /** So many presses with the same times are no accident. */
+  private static final int ENOUGH_TO_TELL = 5;
+
   private static final double THOUSAND = 1_000;
 
   /** The most runs that are looked at together; older ones are of another time. */
@@ -80,14 +83,16 @@ public record PracticeRecord(
   }
 
   /**
-   * Whether these tries come of the same presses as this run's: the same prompts in the same order,
-   * answered after the same times. A plan that was changed in between judges some of them
-   * differently, so only times that both have are set side by side.
+   * Whether these tries hold the same presses as this run's: the same prompts in the same order,
+   * answered after the same times, as far as both go; a log that was written on holds those of
+   * before. A plan that was changed in between judges some of them differently, so only times that
+   * both have are set side by side.
    */
   public boolean hasPressesOf(List<Try> others) {
-    boolean same = tries.size() == others.size();
+    int common = Math.min(tries.size(), others.size());
+    boolean same = tries.size() == others.size() || common >= ENOUGH_TO_TELL;
     boolean times = false;
-    for (int i = 0; same && i < others.size(); i++) {
+    for (int i = 0; same && i < common; i++) {
       Try mine = tries.get(i);
       Try other = others.get(i);
       boolean both = mine.millis().isPresent() && other.millis().isPresent();

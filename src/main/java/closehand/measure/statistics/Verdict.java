@@ -59,9 +59,11 @@ public sealed interface Verdict {
    * @param second mean of the tries with the second
    * @param wobble how far the means must part to stand out from wobble
    * @param chance how often chance alone parts them so far
+   * @param ranks the same by ranks alone, so that one odd try weighs no more than another
    * @param overlap pairs of tries; made so that more is better
    */
-  record Difference(double first, double second, double wobble, Chance chance, Overlap overlap) {
+  record Difference(
+      double first, double second, double wobble, Chance chance, Ranks ranks, Overlap overlap) {
     /** How far the means are apart, 0 or more. */
     public double size() {
       return Math.abs(second - first);
@@ -108,7 +110,12 @@ public sealed interface Verdict {
     double wobble = Wobble.ofRepeats(a, b).smallestChange(a.size(), b.size());
     Difference difference =
         new Difference(
-            first.mean(), second.mean(), wobble, Permutation.means(a, b), Overlap.of(a, b));
+            first.mean(),
+            second.mean(),
+            wobble,
+            Permutation.means(a, b),
+            Ranks.of(a, b),
+            Overlap.of(a, b));
     if (difference.size() == 0 || difference.size() < wobble) {
       return new WithinWobble(difference);
     }

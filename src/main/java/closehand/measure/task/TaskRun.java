@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * One measured task as it stands. Immutable: {@link #update} gives the next.
@@ -157,130 +158,95 @@ public record TaskRun(
   }
 
   TaskRun at(Step next) {
-    return new TaskRun(
-        setup,
-        next,
-        startedAt,
-        goes,
-        once,
-        posture,
-        support,
-        keys,
-        timedNanos,
-        failed,
-        spasms,
-        timeIsUp);
+    return changed(d -> d.step = next);
   }
 
   TaskRun going(List<Measured.Go> all, int failedNow) {
-    return new TaskRun(
-        setup,
-        step,
-        startedAt,
-        all,
-        once,
-        posture,
-        support,
-        keys,
-        timedNanos,
-        failedNow,
-        spasms,
-        timeIsUp);
+    return changed(
+        d -> {
+          d.goes = all;
+          d.failed = failedNow;
+        });
   }
 
   TaskRun asked(Map<String, Value> all) {
-    return new TaskRun(
-        setup,
-        step,
-        startedAt,
-        goes,
-        all,
-        posture,
-        support,
-        keys,
-        timedNanos,
-        failed,
-        spasms,
-        timeIsUp);
+    return changed(d -> d.once = all);
   }
 
   TaskRun sitting(String how, String carriedBy) {
-    return new TaskRun(
-        setup,
-        step,
-        startedAt,
-        goes,
-        once,
-        how,
-        carriedBy,
-        keys,
-        timedNanos,
-        failed,
-        spasms,
-        timeIsUp);
+    return changed(
+        d -> {
+          d.posture = how;
+          d.support = carriedBy;
+        });
   }
 
   TaskRun byKeys(boolean yes) {
-    return new TaskRun(
-        setup,
-        step,
-        startedAt,
-        goes,
-        once,
-        posture,
-        support,
-        yes,
-        timedNanos,
-        failed,
-        spasms,
-        timeIsUp);
+    return changed(d -> d.keys = yes);
   }
 
   TaskRun worked(long nanos) {
-    return new TaskRun(
-        setup,
-        step,
-        startedAt,
-        goes,
-        once,
-        posture,
-        support,
-        keys,
-        timedNanos + Math.max(0, nanos),
-        failed,
-        spasms,
-        timeIsUp);
+    return changed(d -> d.timedNanos += Math.max(0, nanos));
   }
 
   TaskRun settled() {
-    return new TaskRun(
-        setup,
-        step,
-        startedAt,
-        goes,
-        once,
-        posture,
-        support,
-        keys,
-        timedNanos,
-        failed,
-        spasms + 1,
-        timeIsUp);
+    return changed(d -> d.spasms++);
   }
 
   TaskRun outOfTime() {
-    return new TaskRun(
-        setup,
-        step,
-        startedAt,
-        goes,
-        once,
-        posture,
-        support,
-        keys,
-        timedNanos,
-        failed,
-        spasms,
-        /* timeIsUp= */ true);
+    return changed(d -> d.timeIsUp = true);
+  }
+
+  private TaskRun changed(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.run();
+  }
+
+  /** A copy in which single members can be changed before it becomes a run again. */
+  private static final class Draft {
+    private final TaskSetup setup;
+    private Step step;
+    private final long startedAt;
+    private List<Measured.Go> goes;
+    private Map<String, Value> once;
+    private String posture;
+    private String support;
+    private boolean keys;
+    private long timedNanos;
+    private int failed;
+    private int spasms;
+    private boolean timeIsUp;
+
+    Draft(TaskRun of) {
+      setup = of.setup();
+      step = of.step();
+      startedAt = of.startedAt();
+      goes = of.goes();
+      once = of.once();
+      posture = of.posture();
+      support = of.support();
+      keys = of.keys();
+      timedNanos = of.timedNanos();
+      failed = of.failed();
+      spasms = of.spasms();
+      timeIsUp = of.timeIsUp();
+    }
+
+    TaskRun run() {
+      return new TaskRun(
+          setup,
+          step,
+          startedAt,
+          goes,
+          once,
+          posture,
+          support,
+          keys,
+          timedNanos,
+          failed,
+          spasms,
+          timeIsUp);
+    }
   }
 }

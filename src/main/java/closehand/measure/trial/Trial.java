@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 
 /**
  * One trial of a set-up, or as much of it as was said so far.
@@ -159,121 +160,100 @@ public record Trial(
   }
 
   Trial with(SetUp now) {
-    return new Trial(
-        day,
-        now,
-        scene,
-        place,
-        actions,
-        before,
-        painAfterFive,
-        after,
-        minutes,
-        satisfaction,
-        notes,
-        stopped,
-        done);
+    return changed(d -> d.setUp = now);
   }
 
   Trial with(Scene now) {
-    return new Trial(
-        day,
-        setUp,
-        now,
-        place,
-        actions,
-        before,
-        painAfterFive,
-        after,
-        minutes,
-        satisfaction,
-        notes,
-        stopped,
-        done);
+    return changed(d -> d.scene = now);
   }
 
   Trial with(Place now) {
-    return new Trial(
-        day,
-        setUp,
-        scene,
-        now,
-        actions,
-        before,
-        painAfterFive,
-        after,
-        minutes,
-        satisfaction,
-        notes,
-        stopped,
-        done);
+    return changed(d -> d.place = now);
   }
 
   Trial withActions(List<Tries> now) {
-    return new Trial(
-        day,
-        setUp,
-        scene,
-        place,
-        now,
-        before,
-        painAfterFive,
-        after,
-        minutes,
-        satisfaction,
-        notes,
-        stopped,
-        done);
+    return changed(d -> d.actions = now);
   }
 
   Trial feeling(Felt atFirst, OptionalInt pain, Felt atLast) {
-    return new Trial(
-        day,
-        setUp,
-        scene,
-        place,
-        actions,
-        atFirst,
-        pain,
-        atLast,
-        minutes,
-        satisfaction,
-        notes,
-        stopped,
-        done);
+    return changed(
+        d -> {
+          d.before = atFirst;
+          d.painAfterFive = pain;
+          d.after = atLast;
+        });
   }
 
   Trial lasting(OptionalInt played, OptionalInt satisfied, String words) {
-    return new Trial(
-        day,
-        setUp,
-        scene,
-        place,
-        actions,
-        before,
-        painAfterFive,
-        after,
-        played,
-        satisfied,
-        words,
-        stopped,
-        done);
+    return changed(
+        d -> {
+          d.minutes = played;
+          d.satisfaction = satisfied;
+          d.notes = words;
+        });
   }
 
   Trial ended(Optional<StopSign> by, boolean all) {
-    return new Trial(
-        day,
-        setUp,
-        scene,
-        place,
-        actions,
-        before,
-        painAfterFive,
-        after,
-        minutes,
-        satisfaction,
-        notes,
-        by,
-        all);
+    return changed(
+        d -> {
+          d.stopped = by;
+          d.done = all;
+        });
+  }
+
+  private Trial changed(Consumer<Draft> change) {
+    Draft draft = new Draft(this);
+    change.accept(draft);
+    return draft.trial();
+  }
+
+  /** A copy in which single members can be changed before it becomes a trial again. */
+  private static final class Draft {
+    private final String day;
+    private SetUp setUp;
+    private Scene scene;
+    private Place place;
+    private List<Tries> actions;
+    private Felt before;
+    private OptionalInt painAfterFive;
+    private Felt after;
+    private OptionalInt minutes;
+    private OptionalInt satisfaction;
+    private String notes;
+    private Optional<StopSign> stopped;
+    private boolean done;
+
+    Draft(Trial of) {
+      day = of.day();
+      setUp = of.setUp();
+      scene = of.scene();
+      place = of.place();
+      actions = of.actions();
+      before = of.before();
+      painAfterFive = of.painAfterFive();
+      after = of.after();
+      minutes = of.minutes();
+      satisfaction = of.satisfaction();
+      notes = of.notes();
+      stopped = of.stopped();
+      done = of.done();
+    }
+
+    Trial trial() {
+      return new Trial(
+          day,
+          setUp,
+          scene,
+          place,
+          actions,
+          before,
+          painAfterFive,
+          after,
+          minutes,
+          satisfaction,
+          notes,
+          stopped,
+          done);
+    }
   }
 }

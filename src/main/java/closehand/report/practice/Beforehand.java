@@ -10,6 +10,7 @@ import closehand.report.TaskGate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What must be so before anybody practises, judged from the answers and earlier runs. */
 public final class Beforehand {
@@ -27,11 +28,13 @@ public final class Beforehand {
    *
    * @param earlier practice runs of the case
    * @param diary what was done with the case on which day
+   * @param anew facts that are asked anew right after, whose answers of now say nothing
    */
-  public static List<String> missing(PageInput input, List<PracticeRecord> earlier, Diary diary) {
+  public static List<String> missing(
+      PageInput input, List<PracticeRecord> earlier, Diary diary, Set<String> anew) {
     Beforehand beforehand = new Beforehand(input);
     beforehand.safety();
-    beforehand.settled();
+    beforehand.settled(anew);
     beforehand.today(earlier);
     beforehand.enough(diary);
     diary.why(input.bank(), input.isoDate()).ifPresent(beforehand.missing::add);
@@ -54,10 +57,10 @@ public final class Beforehand {
   }
 
   /** What holds for measured tasks holds here: what is not known is never taken for well. */
-  private void settled() {
+  private void settled(Set<String> anew) {
     missing.addAll(
         TaskGate.of(input.bank())
-            .map(gate -> gate.unmet(input.answers()))
+            .map(gate -> gate.unmet(input.answers(), anew))
             .orElse(List.of("This question bank does not say what must hold before practice.")));
   }
 

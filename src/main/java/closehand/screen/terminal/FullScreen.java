@@ -104,6 +104,11 @@ public final class FullScreen {
     device.exitPrivateMode();
   }
 
+  /** Shows this until it is over, then gives the terminal back. */
+  public void show(Showing showing) throws IOException {
+    show(showing, () -> {});
+  }
+
   /**
    * Shows this until it is over, then gives the terminal back.
    *

@@ -1,16 +1,27 @@
 package closehand.screen.terminal;
 
+import java.io.FileDescriptor;
+import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 
-/** Waits for the keyboard on a thread of its own; does nothing at all while nobody types. */
+/**
+ * Waits for the keyboard on a thread of its own; does nothing at all while nobody types.
+ *
+ * <p>A thread that waits for the process's keyboard cannot be called back. So there is one for all
+ * screens of a process, one after the other: otherwise that of a screen that is closed would take
+ * the first key meant for the next.
+ */
 final class KeyReader implements Runnable {
   private static final int PIECE = 4096;
+  private static Optional<KeyReader> ofProcess = Optional.empty();
 
   private final InputStream input;
-  private final BlockingQueue<Arrival> arrivals;
+  private BlockingQueue<Arrival> arrivals;
+  private boolean ended;
 
   private KeyReader(InputStream input, BlockingQueue<Arrival> arrivals) {
     this.input = input;
@@ -19,9 +30,48 @@ final class KeyReader implements Runnable {
 
   /** Starts to read; the thread keeps no program alive. */
   static void start(InputStream input, BlockingQueue<Arrival> arrivals) {
-    Thread thread = new Thread(new KeyReader(input, arrivals), "keys");
+    if (isOfProcess(input)) {
+      ofProcess(input, arrivals);
+    } else {
+      begin(new KeyReader(input, arrivals));
+    }
+  }
+
+  private static boolean isOfProcess(InputStream input) {
+    try {
+      return input instanceof FileInputStream file && file.getFD() == FileDescriptor.in;
+    } catch (IOException e) {
+      return false;
+    }
+  }
+
+  private static synchronized void ofProcess(InputStream input, BlockingQueue<Arrival> arrivals) {
+    if (ofProcess.isPresent()) {
+      ofProcess.get().handTo(arrivals);
+    } else {
+      KeyReader reader = new KeyReader(input, arrivals);
+      ofProcess = Optional.of(reader);
+      begin(reader);
+    }
+  }
+
+  private static void begin(KeyReader reader) {
+    Thread thread = new Thread(reader, "keys");
     thread.setDaemon(true);
     thread.start();
+  }
+
+  /** From now on keys go there; what is over stays over. */
+  private synchronized void handTo(BlockingQueue<Arrival> next) {
+    arrivals = next;
+    if (ended) {
+      next.add(new Arrival.Ended());
+    }
+  }
+
+  private synchronized void arrived(Arrival arrival) {
+    ended |= arrival instanceof Arrival.Ended;
+    arrivals.add(arrival);
   }
 
   @Override
@@ -29,12 +79,12 @@ final class KeyReader implements Runnable {
     byte[] piece = new byte[PIECE];
     try {
       for (int read = input.read(piece); read >= 0; read = input.read(piece)) {
-        arrivals.add(new Arrival.Bytes(Arrays.copyOf(piece, read), millis()));
+        arrived(new Arrival.Bytes(Arrays.copyOf(piece, read), millis()));
       }
     } catch (IOException e) {
       // A terminal that is gone cannot be read; that is the end like any other.
     }
-    arrivals.add(new Arrival.Ended());
+    arrived(new Arrival.Ended());
   }
 
   /** Now, on a clock that only goes forward. */

@@ -1,7 +1,10 @@
 package closehand.screen.trial;
 
 import closehand.measure.trial.Step;
+import closehand.measure.trial.Trial;
 import closehand.measure.trial.TrialDialogue;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -27,6 +30,7 @@ record State(TrialDialogue dialogue, Page page, int part, String typed) {
     LETTERS,
     LETTER,
     HELP,
+    COMPARED,
     LEFT
   }
 
@@ -56,6 +60,18 @@ record State(TrialDialogue dialogue, Page page, int part, String typed) {
 
   Optional<Step> step() {
     return dialogue.step();
+  }
+
+  /** Where one comes back to from two set-ups side by side: consent is not passed by. */
+  Page home() {
+    return part == 0 ? Page.CONSENT : Page.QUESTION;
+  }
+
+  /** Every trial so far, this one with them. */
+  List<Trial> trials() {
+    List<Trial> all = new ArrayList<>(dialogue.earlier());
+    all.add(dialogue.trial());
+    return all;
   }
 
   /** How the open question is answered. */

@@ -2,8 +2,12 @@ package closehand.screen.trial;
 
 import closehand.bank.StopSign;
 import closehand.bank.Stops;
+import closehand.measure.trial.SideBySide;
 import closehand.measure.trial.Step;
 import closehand.measure.trial.TrialWords;
+import closehand.report.ComparisonText;
+import closehand.report.Glyphs;
+import closehand.screen.frame.Role;
 import closehand.screen.view.Block;
 import java.util.List;
 
@@ -23,11 +27,13 @@ final class TrialPages {
    * The page in sight.
    *
    * @param status what is said at the foot
+   * @param glyphs the characters that can be shown
    */
-  static TrialPage of(State state, List<String> status) {
+  static TrialPage of(State state, List<String> status, Glyphs glyphs) {
     TrialPage.Builder page =
         switch (state.page()) {
-          case CONSENT -> consent();
+          case CONSENT -> consent(state);
+          case COMPARED -> compared(state, glyphs);
           case SIGNS -> signs(state.part(), state.dialogue().stops());
           case LETTERS, LETTER -> Letters.of(state);
           case DAY -> day(state);
@@ -39,15 +45,39 @@ final class TrialPages {
     return page.build(status);
   }
 
-  private static TrialPage.Builder consent() {
-    return new TrialPage.Builder("A trial")
-        .strong("Are you happy to try something now?")
-        .say(
-            "You lead. 9 stops, and nobody asks why. Agree first on a word or a sign that means stop. Have a phone or"
-                + " call button in reach, and somebody who knows.")
-        .gap()
-        .offer(1, "Yes", Doing.go(State.Page.QUESTION))
-        .offer(2, "Not now", new Doing.Leave());
+  private static TrialPage.Builder consent(State state) {
+    TrialPage.Builder page =
+        new TrialPage.Builder("A trial")
+            .strong("Are you happy to try something now?")
+            .say(
+                "You lead. 9 stops, and nobody asks why. Agree first on a word or a sign that means stop. Have a phone or"
+                    + " call button in reach, and somebody who knows.")
+            .gap()
+            .offer(1, "Yes", Doing.go(State.Page.QUESTION))
+            .offer(2, "Not now", new Doing.Leave());
+    return comparison(page, state, 3, 0);
+  }
+
+  /** The way to two set-ups side by side, where two were tried. */
+  private static TrialPage.Builder comparison(
+      TrialPage.Builder page, State state, int digit, int from) {
+    return SideBySide.ofLastTwo(state.trials()).isPresent()
+        ? page.offer(
+            digit,
+            "Two set-ups side by side, trial by trial",
+            new Doing.Go(State.Page.COMPARED, from))
+        : page;
+  }
+
+  private static TrialPage.Builder compared(State state, Glyphs glyphs) {
+    TrialPage.Builder page = new TrialPage.Builder("Side by side");
+    SideBySide.ofLastTwo(state.trials())
+        .ifPresent(
+            both ->
+                ComparisonText.of(both, state.trials(), glyphs)
+                    .lines()
+                    .forEach(line -> page.add(Block.laid(line, Role.PLAIN))));
+    return page.gap().offer(NOTHING, "Back", Doing.go(state.home()));
   }
 
   private static TrialPage.Builder question(State state) {
@@ -194,11 +224,12 @@ final class TrialPages {
   private static TrialPage.Builder whole(State state) {
     TrialPage.Builder page = new TrialPage.Builder("A trial");
     state.dialogue().said().forEach(s -> page.add(Block.warning(s)).gap());
-    return page.strong("Thank you. That was the whole trial.")
+    page.strong("Thank you. That was the whole trial.")
         .say(
             "Ask in 24 to 48 hours how it was: pain that is still there, numbness, swelling, a skin mark or a crash"
                 + " means ease off, and more than a day of it means medical advice.")
         .gap()
         .offer(1, "Leave", new Doing.Leave());
+    return comparison(page, state, 2, 1);
   }
 }

@@ -47,7 +47,7 @@ public final class TrialShowing implements Showing {
   }
 
   private TrialPage page() {
-    return TrialPages.of(state, trouble);
+    return TrialPages.of(state, trouble, glyphs);
   }
 
   @Override
@@ -87,7 +87,8 @@ public final class TrialShowing implements Showing {
 
   private void typed(Key.Typed key) {
     if (key.text().equals("?")) {
-      become(state.page() == State.Page.CONSENT ? state : state.at(State.Page.HELP, 0));
+      boolean asked = state.page() == State.Page.CONSENT || state.page() == State.Page.COMPARED;
+      become(asked ? state : state.at(State.Page.HELP, 0));
       return;
     }
     boolean figure = state.takesFigures() && key.digit() >= 0;
@@ -134,7 +135,7 @@ public final class TrialShowing implements Showing {
       case HOME -> spot = Spot.START;
       case ENTER -> enter(layout);
       case BACKSPACE, ESCAPE, DELETE -> back();
-      case HELP -> become(state.at(State.Page.HELP, 0));
+      case HELP -> typed(new Key.Typed("?"));
       case INTERRUPT -> take(new Doing.Leave());
       default -> {
         // No other key means anything here.
@@ -166,6 +167,8 @@ public final class TrialShowing implements Showing {
       state = state.writing(state.typed().substring(0, state.typed().length() - 1));
     } else if (state.page() == State.Page.QUESTION) {
       take(new Doing.Before());
+    } else if (state.page() == State.Page.COMPARED) {
+      become(state.at(state.home(), 0));
     } else if (state.page() != State.Page.CONSENT) {
       become(state.at(State.Page.QUESTION, 0));
     }
