@@ -6,7 +6,6 @@ import closehand.bank.Field;
 import closehand.bank.TaskBook;
 import closehand.interview.Interview;
 import closehand.interview.Measured;
-import closehand.interview.Progress;
 import closehand.interview.Provenance;
 import closehand.interview.Wording;
 import closehand.plan.PlanAsk;
@@ -98,7 +97,7 @@ final class CaseDesk implements Desk {
           .forEach(c -> lowerable.add(new Consultation.Lowerable(c.code(), c.title())));
     }
     return new Consultation(
-        lines(QuietLine.of(advice, openQuestions(interview), glyphs)),
+        lines(QuietLine.of(advice, interview.progress().open(), glyphs)),
         Holds.of(advice, interview.asker() == Provenance.By.CLINICIAN),
         notices,
         lowerable,
@@ -144,9 +143,9 @@ final class CaseDesk implements Desk {
     return List.of();
   }
 
-  private static int openQuestions(Interview interview) {
-    Progress progress = interview.progress();
-    return Math.max(0, progress.total() - progress.answered());
+  @Override
+  public boolean isKept() {
+    return kept.isKept();
   }
 
   @Override

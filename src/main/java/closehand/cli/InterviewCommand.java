@@ -20,6 +20,7 @@ final class InterviewCommand {
   private final Surroundings surroundings;
   private final Wanted wanted;
   private final Cases cases;
+  private final Optional<PlainConsole> begun;
   private Optional<GoingOn.To> next = Optional.empty();
 
   /** What was asked for on the command line. */
@@ -43,8 +44,14 @@ final class InterviewCommand {
   }
 
   InterviewCommand(Surroundings surroundings, Wanted wanted) {
+    this(surroundings, wanted, Optional.empty());
+  }
+
+  /** With a console that was spoken on already, so that no line typed ahead is lost. */
+  InterviewCommand(Surroundings surroundings, Wanted wanted, Optional<PlainConsole> begun) {
     this.surroundings = surroundings;
     this.wanted = wanted;
+    this.begun = begun;
     this.cases = Cases.in(wanted.home, surroundings);
   }
 
@@ -86,7 +93,8 @@ final class InterviewCommand {
       throws IOException {
     boolean scripted = wanted.script.isPresent() || !surroundings.typed();
     Glyphs glyphs = wanted.ascii || surroundings.plainAscii() ? Glyphs.ASCII : Glyphs.UNICODE;
-    PlainConsole console = new PlainConsole(surroundings, input, glyphs, scripted);
+    PlainConsole console =
+        begun.orElseGet(() -> new PlainConsole(surroundings, input, glyphs, scripted));
     Ahead<BankSource.Loaded> loading = BankSource.ahead(wanted.bank);
     if (wanted.caseName.isPresent()) {
       return again(console, glyphs, loading, asker, route);
@@ -166,12 +174,12 @@ final class InterviewCommand {
     if (ending == LineFace.Ending.DELETED) {
       return ExitCode.DONE;
     }
+    Leaving leaving = new Leaving(surroundings, console, pages, kept, desk);
     if (ending == LineFace.Ending.NO_CONSENT) {
-      kept.pages().delete();
+      leaving.withoutConsent();
       surroundings.output().flush();
       return ExitCode.DONE;
     }
-    Leaving leaving = new Leaving(surroundings, console, pages, kept, desk);
     boolean all =
         ending == LineFace.Ending.STOPPED
             ? leaving.stopped(face.interview())

@@ -16,6 +16,11 @@ interface Kept {
   /** Keeps the interview as it stands, in place of what was kept before. */
   void save(Interview interview) throws IOException;
 
+  /** Whether anything is kept at all. */
+  default boolean isKept() {
+    return true;
+  }
+
   /** Every task of the case that was measured, as far as it is kept. */
   default List<Measured> measured() {
     return List.of();

@@ -85,6 +85,12 @@ final class Leaving {
     return true;
   }
 
+  /** After a missing consent: no page stays, and how the rest is removed is said. */
+  void withoutConsent() throws IOException {
+    kept.pages().delete();
+    console.say("What is kept so far stays until closehand forget " + kept.name() + " removes it.");
+  }
+
   private Suggested suggested(Advice advice) {
     return new Suggested(
         Moment.now(surroundings.clock()),

@@ -12,6 +12,7 @@ final class Listener implements Console {
   private final List<String> heard = new ArrayList<>();
   private final List<String> answers;
   private int asked;
+  private boolean choosing;
 
   /**
    * A listener that answers what it is asked with these, one after the other, then with nothing.
@@ -28,11 +29,17 @@ final class Listener implements Console {
   @Override
   public void say(String paragraph) {
     heard.add(paragraph);
+    choosing = false;
   }
 
-  /** Choices are not taken down: they are answered here, not by the reader. */
+  /** Choices are answered here, not by the reader; so neither they nor their question are heard. */
   @Override
-  public void item(String mark, String text) {}
+  public void item(String mark, String text) {
+    if (!choosing && !heard.isEmpty()) {
+      heard.remove(heard.size() - 1);
+    }
+    choosing = true;
+  }
 
   @Override
   public void lines(List<String> lines) {

@@ -267,9 +267,6 @@ final class PractiseCommand {
     if (screen.isEmpty()) {
       return lines(ready, FaceChoice.noSetUp().why());
     }
-<<<<<<< HEAD
-    screen.get().show(shown(ready));
-=======
     Settings settings = SettingsFile.in(surroundings).read();
     BeforeFace before =
         new BeforeFace(
@@ -282,7 +279,6 @@ final class PractiseCommand {
         .show(
             new InTurn(
                 before, () -> before.isClear() ? Optional.of(shown(ready)) : Optional.empty()));
->>>>>>> main
     return ExitCode.DONE;
   }
 

@@ -3,12 +3,9 @@ package closehand.cli;
 import closehand.bank.Bank;
 import closehand.bank.Problem;
 import closehand.casefile.Passphrase;
-import closehand.interview.Answers;
 import closehand.interview.Interview;
-import closehand.interview.Message;
 import closehand.interview.Provenance;
 import closehand.line.Console;
-import closehand.plan.PlanChanges;
 import closehand.report.Glyphs;
 import closehand.report.PageInput;
 import closehand.report.PlayerPage;
@@ -25,6 +22,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -33,7 +31,6 @@ import java.util.function.UnaryOperator;
 /** What the full-screen face sees of saved cases, the example and the bank. */
 final class ScreenCases implements CaseBook, AutoCloseable {
   private static final String UNREADABLE = "This case could not be read.";
-  private static final String EXAMPLE = "/examples/quiet-heron/answers.json";
 
   private final Surroundings surroundings;
   private final Cases cases;
@@ -210,7 +207,15 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   public List<String> look() {
     CaseOpening.Found one = found.orElseThrow();
     PageInput input = pages().input(one.interview(), one.saved().name(), surroundings.today());
-    return List.of(PlayerPage.of(input, glyphs).split("\n", -1));
+    Case whole =
+        new Case(
+            one.interview().answers(),
+            one.saved().name(),
+            Optional.of(one.interview()),
+            Optional.of(one.file().document()),
+            Map.of());
+    PageInput ranked = Pages.ranked(input, Pages.planning(input, whole));
+    return List.of(PlayerPage.of(ranked, glyphs).split("\n", -1));
   }
 
   @Override
@@ -265,35 +270,12 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   @Override
   public Opened example() {
     putAway();
-    Optional<Answers> answers = exampleAnswers();
-    if (answers.isEmpty()) {
-      return new Opened(Optional.empty(), List.of("The example does not fit this question bank."));
+    Optional<Interview> interview = Example.interview(bank());
+    if (interview.isEmpty()) {
+      return new Opened(Optional.empty(), List.of(Example.UNFIT));
     }
-    Interview interview =
-        Interview.reopen(
-                bank().questionnaire(),
-                answers.get(),
-                Interview.Route.CORE,
-                Provenance.By.VOLUNTEER,
-                Optional.empty())
-            .after(new Message.Resume());
-    CaseDesk desk = new CaseDesk(pages(), new NotKept(), glyphs, surroundings.clock());
-    return new Opened(
-        Optional.of(new Holding(desk, interview)),
-        List.of(
-            "This player is invented. Nothing you do here is kept.",
-            "Most questions are answered already. Look at what the answers point to, at the page,"
-                + " and at all answers; change some and see what follows."));
-  }
-
-  private Optional<Answers> exampleAnswers() {
-    try (InputStream in = ScreenCases.class.getResourceAsStream(EXAMPLE)) {
-      return in == null
-          ? Optional.empty()
-          : AnswersSource.match(bank(), AnswersSource.read("-", in)).answers();
-    } catch (IOException e) {
-      return Optional.empty();
-    }
+    CaseDesk desk = new CaseDesk(pages(), new Example.NotKept(), glyphs, surroundings.clock());
+    return new Opened(Optional.of(new Holding(desk, interview.get())), Example.FIRST);
   }
 
   @Override
@@ -352,36 +334,5 @@ final class ScreenCases implements CaseBook, AutoCloseable {
     if (open.isPresent()) {
       open.get().close();
     }
-  }
-
-  /** The example: nothing of it is kept. */
-  private static final class NotKept implements Kept {
-    private PlanChanges changes = PlanChanges.NONE;
-
-    @Override
-    public PlanChanges changes() {
-      return changes;
-    }
-
-    @Override
-    public void change(PlanChanges next) {
-      changes = next;
-    }
-
-    @Override
-    public String name() {
-      return "example";
-    }
-
-    @Override
-    public void save(Interview interview) {}
-
-    @Override
-    public String trouble(IOException e) {
-      return "Nothing is kept of the example.";
-    }
-
-    @Override
-    public void delete() {}
   }
 }

@@ -148,15 +148,10 @@ final class ScreenCommand {
       if (screen.isEmpty()) {
         return lineByLine(FaceChoice.noSetUp());
       }
-<<<<<<< HEAD
       screen.get().show(session.face(), loading::begin);
-      return Optional.of(session.finish());
-=======
-      screen.get().show(session.face());
       code = session.finish();
       next = session.next();
       name = session.book().stored().map(StoredCase::name).orElse("");
->>>>>>> main
     }
     return Optional.of(
         code == ExitCode.DONE && next.isPresent() && !name.isEmpty()

@@ -67,6 +67,8 @@ final class ScreenSession implements AutoCloseable {
     Optional<Interview> interview = face.interview();
     if (stored.isPresent() && interview.isPresent()) {
       code = finish(console, stored.get(), interview.get());
+    } else if (interview.isPresent()) {
+      console.say(Example.LAST);
     }
     surroundings.output().flush();
     return code;
@@ -90,15 +92,15 @@ final class ScreenSession implements AutoCloseable {
     if (ending == Effect.Ending.DELETED) {
       return ExitCode.DONE;
     }
+    CaseDesk desk = new CaseDesk(book.pages(), stored, glyphs, surroundings.clock());
     if (ending == Effect.Ending.NO_CONSENT) {
-      stored.pages().delete();
+      notices(console, desk, interview);
+      console.say("Nothing more is written down.");
+      book.leaving(stored, console).withoutConsent();
       return ExitCode.DONE;
     }
-    CaseDesk desk = new CaseDesk(book.pages(), stored, glyphs, surroundings.clock());
     if (ending == Effect.Ending.STOPPED) {
-      desk.consult(interview).notices().stream()
-          .filter(Consultation.Notice::endsSession)
-          .forEach(n -> console.lines(n.lines()));
+      notices(console, desk, interview);
       return book.leaving(stored, console).stopped(interview)
           ? ExitCode.DONE
           : ExitCode.INPUT_OUTPUT;
@@ -111,6 +113,13 @@ final class ScreenSession implements AutoCloseable {
       return ExitCode.INPUT_OUTPUT;
     }
     return ExitCode.DONE;
+  }
+
+  /** What ended the session, once more where it stays readable. */
+  private static void notices(PlainConsole console, CaseDesk desk, Interview interview) {
+    desk.consult(interview).notices().stream()
+        .filter(Consultation.Notice::endsSession)
+        .forEach(n -> console.lines(n.lines()));
   }
 
   @Override

@@ -66,7 +66,19 @@ final class Transcript implements Follower {
 
   @Override
   public void heard(Effect effect) {
+    if (effect instanceof Effect.Came came) {
+      console.gap();
+      came.parts().forEach(this::tell);
+    }
     narrator.ifPresent(n -> tell(n, effect));
+  }
+
+  private void tell(Effect.Came.Part part) {
+    if (part.mark().isEmpty()) {
+      console.say(part.text());
+    } else {
+      console.item(part.mark(), part.text());
+    }
   }
 
   private static void tell(Narrator narrator, Effect effect) {

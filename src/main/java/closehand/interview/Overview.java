@@ -3,13 +3,16 @@ package closehand.interview;
 import closehand.bank.Field;
 import closehand.bank.Question;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
  * Everything answered and everything open, part by part.
  *
- * @param parts the parts that have rows, in order
+ * @param parts the parts of the route in order, as they are numbered at every question, then others
+ *     that hold answers
  */
 public record Overview(List<Part> parts) {
   public Overview {
@@ -25,10 +28,42 @@ public record Overview(List<Part> parts) {
     HELD
   }
 
-  /** One part of the interview. */
-  public record Part(String id, String title, List<Row> rows) {
+  /**
+   * One part of the interview.
+   *
+   * @param answered its questions that have all their answers
+   * @param open about how many have not; 0 for both where the route leaves the part out
+   * @param rows its fields that have an answer or can be asked
+   */
+  public record Part(String id, String title, int answered, int open, List<Row> rows) {
     public Part {
       rows = List.copyOf(rows);
+    }
+
+    /** How many questions have a field in this state. */
+    public int questions(State state) {
+      return (int)
+          rows.stream()
+              .filter(r -> r.state() == state)
+              .map(r -> r.question().id())
+              .distinct()
+              .count();
+    }
+
+    /** What became of it in a few words; what is for a clinician only where that is wanted. */
+    public String words(boolean clinician) {
+      StringBuilder words = new StringBuilder();
+      words.append(answered == 1 ? "1 question answered" : answered + " questions answered");
+      words.append(", ").append(open).append(" open");
+      int theirs = clinician ? questions(State.FOR_CLINICIAN) : 0;
+      words.append(theirs > 0 ? ", " + theirs + " of them for a clinician" : "");
+      int waiting = questions(State.HELD);
+      words.append(waiting > 0 ? ", " + waiting + " of them waiting" : "");
+      long aside = rows.stream().filter(r -> r.state() == State.SET_ASIDE).count();
+      if (aside > 0) {
+        words.append(aside == 1 ? "; 1 answer" : "; " + aside + " answers").append(" set aside");
+      }
+      return words.toString();
     }
   }
 
@@ -50,20 +85,28 @@ public record Overview(List<Part> parts) {
 
   static Overview of(Interview interview) {
     Walk walk = new Walk(interview);
-    List<Part> parts = new ArrayList<>();
-    List<Row> rows = new ArrayList<>();
-    List<Outline.Place> places = interview.outline().places();
-    for (int i = 0; i < places.size(); i++) {
-      Outline.Place place = places.get(i);
-      row(interview, walk, place).ifPresent(rows::add);
-      boolean last =
-          i + 1 == places.size() || !places.get(i + 1).section().id().equals(place.section().id());
-      if (last && !rows.isEmpty()) {
-        parts.add(new Part(place.section().id(), place.section().title(), rows));
-        rows.clear();
-      }
+    Map<String, String> titles = new LinkedHashMap<>();
+    Map<String, List<Row>> rows = new LinkedHashMap<>();
+    Progress progress = interview.progress();
+    progress.parts().forEach(p -> rows.put(p.id(), new ArrayList<>()));
+    for (Outline.Place place : interview.outline().places()) {
+      String id = place.section().id();
+      titles.put(id, place.section().title());
+      row(interview, walk, place)
+          .ifPresent(r -> rows.computeIfAbsent(id, i -> new ArrayList<>()).add(r));
     }
+    List<Part> parts = new ArrayList<>();
+    rows.forEach((id, some) -> parts.add(part(id, titles.get(id), progress, some)));
     return new Overview(parts);
+  }
+
+  private static Part part(String id, String title, Progress progress, List<Row> rows) {
+    int number = progress.number(id);
+    if (number == 0) {
+      return new Part(id, title, 0, 0, rows);
+    }
+    Progress.Part part = progress.parts().get(number - 1);
+    return new Part(id, title, part.answered(), part.total() - part.answered(), rows);
   }
 
   private static Optional<Row> row(Interview interview, Walk walk, Outline.Place place) {

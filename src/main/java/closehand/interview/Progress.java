@@ -4,6 +4,7 @@ import closehand.bank.Question;
 import closehand.bank.Section;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -14,15 +15,15 @@ import java.util.Set;
  *
  * @param answered questions of the route that have all their answers
  * @param questions the ids of all questions that are, or may still be, asked on this route
- * @param parts the ids of the parts of this route
- * @param putOff fields passed or put off
- * @param held fields whose task must wait
- * @param forClinician fields left for a clinician
+ * @param parts the parts of this route, in order; their numbers add up to those of the whole
+ * @param putOff questions of which something was passed or put off
+ * @param held questions of which a task must wait
+ * @param forClinician questions of which something is left for a clinician
  */
 public record Progress(
     int answered,
     List<String> questions,
-    List<String> parts,
+    List<Part> parts,
     int putOff,
     int held,
     int forClinician) {
@@ -31,36 +32,58 @@ public record Progress(
     parts = List.copyOf(parts);
   }
 
+  /**
+   * How far one part is.
+   *
+   * @param id the part
+   * @param answered its questions that have all their answers
+   * @param total about how many questions it has on this route
+   */
+  public record Part(String id, int answered, int total) {}
+
   static Progress of(Interview interview) {
     return of(interview, new Walk(interview));
   }
 
   static Progress of(Interview interview, Walk walk) {
+    // Question by question whether it has all its answers, part by part.
+    Map<String, Map<String, Boolean>> parts = new LinkedHashMap<>();
     Set<String> questions = new LinkedHashSet<>();
-    Set<String> parts = new LinkedHashSet<>();
-    Set<String> begun = new LinkedHashSet<>();
-    Set<String> open = new LinkedHashSet<>();
     for (Outline.Place place : interview.outline().places()) {
       if (walk.inRoute(place)) {
-        parts.add(place.section().id());
+        Map<String, Boolean> part =
+            parts.computeIfAbsent(place.section().id(), id -> new LinkedHashMap<>());
         if (counts(walk, place)) {
           questions.add(place.question().id());
-          (walk.isAnswered(place) ? begun : open).add(place.question().id());
+          part.merge(place.question().id(), walk.isAnswered(place), Boolean::logicalAnd);
         }
       }
     }
-    begun.removeAll(open);
-    Map<StillOpen.Why, Integer> why = new EnumMap<>(StillOpen.Why.class);
+    Map<StillOpen.Why, Set<String>> why = new EnumMap<>(StillOpen.Why.class);
     for (StillOpen still : walk.open()) {
-      why.merge(still.why(), 1, Integer::sum);
+      why.computeIfAbsent(still.why(), w -> new LinkedHashSet<>()).add(still.question().id());
     }
     return new Progress(
-        begun.size(),
+        parts.values().stream().mapToInt(Progress::answered).sum(),
         List.copyOf(questions),
-        List.copyOf(parts),
-        why.getOrDefault(StillOpen.Why.SKIPPED, 0) + why.getOrDefault(StillOpen.Why.LATER, 0),
-        why.getOrDefault(StillOpen.Why.HELD, 0),
-        why.getOrDefault(StillOpen.Why.FOR_CLINICIAN, 0));
+        parts.entrySet().stream()
+            .map(p -> new Part(p.getKey(), answered(p.getValue()), p.getValue().size()))
+            .toList(),
+        count(why, StillOpen.Why.SKIPPED, StillOpen.Why.LATER),
+        count(why, StillOpen.Why.HELD),
+        count(why, StillOpen.Why.FOR_CLINICIAN));
+  }
+
+  private static int count(Map<StillOpen.Why, Set<String>> why, StillOpen.Why... reasons) {
+    Set<String> questions = new LinkedHashSet<>();
+    for (StillOpen.Why reason : reasons) {
+      questions.addAll(why.getOrDefault(reason, Set.of()));
+    }
+    return questions.size();
+  }
+
+  private static int answered(Map<String, Boolean> questions) {
+    return (int) questions.values().stream().filter(done -> done).count();
   }
 
   /** Whether a field counts: it applies, or, unless it only follows up, it may come to apply. */
@@ -76,12 +99,23 @@ public record Progress(
     return questions.size();
   }
 
+  /** About how many of them have no answer, or not all of it. */
+  public int open() {
+    return Math.max(0, total() - answered);
+  }
+
+  /** Which part of the route this is, from 1; 0 where the route leaves it out. */
+  public int number(String partId) {
+    List<String> ids = parts.stream().map(Part::id).toList();
+    return ids.indexOf(partId) + 1;
+  }
+
   /** Where a field is: "Question 12 of about 63, part 2 of 15: Safety". */
   String position(Outline.Place place) {
     Question question = place.question();
     Section section = place.section();
     int number = questions.indexOf(question.id()) + 1;
-    int part = parts.indexOf(section.id()) + 1;
+    int part = number(section.id());
     return (number > 0
             ? "Question " + number + " of about " + total()
             : "Extra question " + question.id())
@@ -98,7 +132,8 @@ public record Progress(
   /** The same in plain sentences. */
   public String words() {
     List<String> sentences = new ArrayList<>();
-    sentences.add(answered + " of about " + total() + " questions answered.");
+    sentences.add(
+        answered + " of about " + total() + " questions answered, " + open() + " still open.");
     add(sentences, putOff, "put off for later.");
     add(sentences, held, "must wait because of a hold on tasks.");
     add(sentences, forClinician, "left for a clinician.");

@@ -253,7 +253,7 @@ final class Turn {
 
   private Optional<String> consentFirst() {
     return before.sitting().consentPending()
-        ? Optional.of("Please ask first whether they are happy to go on. \"No\" is an answer too.")
+        ? Optional.of("Please say first whether you are happy to go on. \"No\" is an answer too.")
         : Optional.empty();
   }
 

@@ -107,7 +107,7 @@ final class Walk {
     return switch (why) {
       case NOT_YET_ASKED -> "Its turn has not come yet.";
       case SKIPPED -> "It was passed without an answer.";
-      case LATER -> "The player asked for it to come later.";
+      case LATER -> "It was put off for later.";
       case FOR_CLINICIAN -> "Only a clinician may ask this.";
       case HELD ->
           interview

@@ -194,7 +194,8 @@ final class Asides {
   void help() {
     console.say("At any question you can type an answer, or one of these letters and Enter.");
     for (Typed.Command command : Typed.Command.values()) {
-      console.item(command.key(), command.meaning());
+      boolean leaves = command == Typed.Command.LEAVE && !advisor.isKept();
+      console.item(command.key(), leaves ? "leave; nothing is kept" : command.meaning());
     }
     console.say(
         "If a letter is also an answer here, it counts as the answer. A colon before a letter makes it a command:"
@@ -209,29 +210,11 @@ final class Asides {
     for (Overview.Part one : parts) {
       number++;
       if (part.isEmpty()) {
-        console.item(Integer.toString(number), one.title() + ": " + counts(one) + ".");
+        console.item(Integer.toString(number), one.title() + ": " + one.words(true) + ".");
       } else if (part.equals(Integer.toString(number)) || part.equalsIgnoreCase(one.id())) {
         console.say(one.title());
         one.rows().forEach(row -> row(row, advisor.names(interview, row.field())));
       }
-    }
-  }
-
-  private static String counts(Overview.Part part) {
-    List<String> words = new ArrayList<>();
-    count(part, Overview.State.ANSWERED, "answered", words);
-    count(part, Overview.State.OPEN, "open", words);
-    count(part, Overview.State.SET_ASIDE, "set aside", words);
-    count(part, Overview.State.FOR_CLINICIAN, "for a clinician", words);
-    count(part, Overview.State.HELD, "waiting", words);
-    return String.join(", ", words);
-  }
-
-  private static void count(
-      Overview.Part part, Overview.State state, String word, List<String> words) {
-    long count = part.rows().stream().filter(r -> r.state() == state).count();
-    if (count > 0) {
-      words.add(count + " " + word);
     }
   }
 
@@ -361,6 +344,10 @@ final class Asides {
     List<Overview.Part> parts = interview.overview().parts();
     for (int i = 0; i < parts.size(); i++) {
       if (place.equals(Integer.toString(i + 1)) || place.equalsIgnoreCase(parts.get(i).id())) {
+        if (parts.get(i).rows().isEmpty()) {
+          console.say("Nothing can be asked in that part yet.");
+          return Optional.empty();
+        }
         return Optional.of(parts.get(i).rows().get(0).question().id());
       }
     }

@@ -61,7 +61,7 @@ public final class LineFace {
   public LineFace(Console console, Desk desk, Interview interview) {
     this.console = console;
     this.desk = desk;
-    this.notices = new Notices(console);
+    this.notices = new Notices(console, desk.isKept());
     this.tasks = new Tasks(console, desk);
     this.asides = new Asides(console, desk, p -> tasks.forPrompt(p).isPresent());
     this.interview = interview;
@@ -151,7 +151,8 @@ public final class LineFace {
     }
     while (true) {
       console.say(
-          "p shows the page, o all answers, j goes back to a question, f practises or tries something, q leaves and keeps everything.");
+          "p shows the page, o all answers, j goes back to a question, f practises or tries something, q leaves"
+              + (desk.isKept() ? " and keeps everything." : "."));
       Optional<String> line = console.ask("> ");
       if (line.isEmpty()) {
         return Ending.FINISHED;

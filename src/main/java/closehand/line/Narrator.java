@@ -26,7 +26,7 @@ public final class Narrator {
     this.console = console;
     this.advisor = advisor;
     this.asides = new Asides(console, advisor);
-    this.notices = new Notices(console);
+    this.notices = new Notices(console, advisor.isKept());
   }
 
   /** The interview begins, or goes on after a break. */

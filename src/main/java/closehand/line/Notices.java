@@ -10,10 +10,17 @@ import java.util.Optional;
 final class Notices {
   private final Console console;
   private Announced announced = Announced.NOTHING;
+  private final boolean kept;
   private boolean left;
 
-  Notices(Console console) {
+  /**
+   * Notices of one interview.
+   *
+   * @param kept whether anything is kept that could be deleted
+   */
+  Notices(Console console, boolean kept) {
     this.console = console;
+    this.kept = kept;
   }
 
   /** Says what is new; tells whether a stop stands that ends the session. */
@@ -63,8 +70,9 @@ final class Notices {
   private void waysOut(Consultation consultation) {
     if (consentStands(consultation)) {
       console.say(
-          "Nothing more is written down. Type delete to remove everything kept so far, b if this was a slip,"
-              + " or press Enter, or q, to end.");
+          "Nothing more is written down. Type "
+              + (kept ? "delete to remove everything kept so far, " : "")
+              + "b if this was a slip, or press Enter, or q, to end.");
       return;
     }
     console.say(

@@ -72,6 +72,11 @@ public interface Advisor {
     return TaskGate.Day.NEW;
   }
 
+  /** Whether what is answered is kept; of an invented player nothing is. */
+  default boolean isKept() {
+    return true;
+  }
+
   /** Today, as an ISO date. */
   String today();
 }

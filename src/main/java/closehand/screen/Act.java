@@ -20,6 +20,9 @@ sealed interface Act {
   /** An answer that stop signs hang on is given again; the stop is not shown until it is. */
   record AnswerAgain(String fact) implements Act {}
 
+  /** An answer is corrected out of the list of all; then it goes on where it was. */
+  record Correct(String fact) implements Act {}
+
   /** A screen on top. */
   record Show(Screen screen) implements Act {}
 

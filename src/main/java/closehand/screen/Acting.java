@@ -29,6 +29,9 @@ final class Acting {
     if (act instanceof Act.AnswerAgain again) {
       return answerAgain(model, again.fact());
     }
+    if (act instanceof Act.Correct correct) {
+      return talking(model, () -> Correcting.at(model, correct.fact()));
+    }
     if (act instanceof Act.GoOn) {
       return talking(model, () -> Steering.goOn(model));
     }
@@ -74,7 +77,7 @@ final class Acting {
       return model.pushing(show.screen());
     }
     if (act instanceof Act.Swap swap) {
-      return model.replacing(model.fresh(swap.screen()));
+      return model.swapping(swap.screen());
     }
     if (act instanceof Act.Turn turn) {
       return model.replacing(new Layer(turn.screen(), model.top().spot()));

@@ -63,7 +63,7 @@ final class AsideMenus {
     boolean task = model.talk().flatMap(Talk::task).isPresent();
     more.offer(
         8,
-        task ? "Measure what is asked, step by step" : "Leave; everything is kept",
+        task ? "Measure what is asked, step by step" : leaving(model),
         new Act.Do(task ? Command.MEASURE : Command.LEAVE));
     return end(more).build();
   }
@@ -95,9 +95,8 @@ final class AsideMenus {
     if (!waits && interview.current().isPresent()) {
       stop.offer(2, "Put this question off", new Act.Absent(Answer.Reason.LATER));
     }
-    stop.offer(3, "Leave now; everything is kept", new Act.Do(Command.LEAVE));
-    Act on = waits ? new Act.Close() : new Act.Return();
-    return stop.offer(0, "Go on where we were", on).build();
+    stop.offer(3, leaving(model), new Act.Do(Command.LEAVE));
+    return stop.offer(0, "Go on where we were", new Act.Close()).build();
   }
 
   private static Shown finished(ScreenModel model) {
@@ -117,7 +116,7 @@ final class AsideMenus {
           6, "What is still open, and why", new Act.Show(ReadingScreen.lines("Still open", open)));
     }
     end.offer(7, "The control plan of your games", new Act.Do(Command.PLAN));
-    end.offer(8, "Leave; everything is kept", new Act.Do(Command.LEAVE));
+    end.offer(8, leaving(model), new Act.Do(Command.LEAVE));
     return end.build();
   }
 
@@ -145,20 +144,24 @@ final class AsideMenus {
     }
     Interview interview = model.talk().get().interview();
     Effect.Ending ending = interview.finished() ? Effect.Ending.FINISHED : Effect.Ending.LEFT;
+    boolean kept = isKept(model);
     boolean forget =
-        interview
-            .answers()
-            .value(SHARE)
-            .filter(v -> v instanceof Value.Codes c && c.codes().contains("thisSession"))
-            .isPresent();
+        kept
+            && interview
+                .answers()
+                .value(SHARE)
+                .filter(v -> v instanceof Value.Codes c && c.codes().contains("thisSession"))
+                .isPresent();
     leave.say(
-        forget
-            ? "You chose to keep this for this session only."
-            : "Everything is kept. You can go on at any time.");
+        !kept
+            ? "This player is invented. Nothing you did here is kept."
+            : forget
+                ? "You chose to keep this for this session only."
+                : "Everything is kept. You can go on at any time.");
     leave.gap();
     leave.offer(
         1,
-        forget ? "Leave, and keep it all the same" : "Leave; everything is kept",
+        forget ? "Leave, and keep it all the same" : leaving(model),
         new Act.Run(new Effect.Leave(ending)));
     if (forget) {
       leave.offer(2, "Leave, and delete everything kept", new Act.Show(Menu.of(Menu.Kind.DELETE)));
@@ -166,11 +169,19 @@ final class AsideMenus {
       leave.offer(
           2, "Practise the plan now", new Act.Run(new Effect.Leave(Effect.Ending.TO_PRACTICE)));
       leave.offer(
-          4,
+          3,
           "Try a set-up now, and note it",
           new Act.Run(new Effect.Leave(Effect.Ending.TO_TRIAL)));
     }
     return leave.offer(0, "Stay here", new Act.Close()).build();
+  }
+
+  private static boolean isKept(ScreenModel model) {
+    return model.talk().map(t -> t.advisor().isKept()).orElse(true);
+  }
+
+  private static String leaving(ScreenModel model) {
+    return isKept(model) ? "Leave; everything is kept" : "Leave; nothing is kept";
   }
 
   private static Shown writtenDown() {

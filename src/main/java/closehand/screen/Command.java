@@ -47,7 +47,7 @@ public enum Command {
   /** Help. */
   HELP('h', "help"),
   /** Leaves. */
-  LEAVE('q', "leave; everything is kept");
+  LEAVE('q', "leave");
 
   private final char letter;
   private final String meaning;

@@ -21,9 +21,12 @@ final class Commanding {
   private static ScreenModel.Step inTalk(ScreenModel model, Command command) {
     Talk talk = model.talk().orElseThrow();
     if (model.waits() && passesBy(command)) {
-      return Acting.only(model.saying(Said.that("Please read this first, and take one line.")));
+      return Acting.only(model.saying(readFirst(model)));
     }
-    if (isNoAnswer(command) && !atQuestion(model)) {
+    if (command == Command.BACK && isAway(model)) {
+      return Acting.on(model, model.top().screen().back());
+    }
+    if (isNoAnswer(command) && !atQuestion(model) || command == Command.UNDO && isAway(model)) {
       return Acting.only(model.saying(Said.that("That works at a question. Backspace goes back.")));
     }
     return switch (command) {
@@ -53,6 +56,22 @@ final class Commanding {
       case BACK, OVERVIEW, JUMP, MEASURE, NOTE, WHO, ASKER -> true;
       default -> isNoAnswer(command);
     };
+  }
+
+  private static Said readFirst(ScreenModel model) {
+    return Said.that(
+        model.top().screen().isReadFirst()
+            ? "Please read this first, and take one line."
+            : "Something waits to be read first. Backspace goes back to it.");
+  }
+
+  /** Whether something is read or chosen that has its place to itself, away from the question. */
+  private static boolean isAway(ScreenModel model) {
+    Screen top = model.top().screen();
+    return model.layers().size() > 1
+        && !(top instanceof NoticeScreen)
+        && !top.equals(Menu.of(Menu.Kind.SKIP))
+        && !top.equals(Menu.of(Menu.Kind.MORE));
   }
 
   private static boolean isNoAnswer(Command command) {

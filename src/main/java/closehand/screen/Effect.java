@@ -107,6 +107,21 @@ public sealed interface Effect {
     }
   }
 
+  /**
+   * Tell whoever follows that something came up outside the questions, such as the start.
+   *
+   * @param parts what stands there, from the top
+   */
+  record Came(List<Part> parts) implements Effect {
+    /** Copies the parts. */
+    public Came {
+      parts = List.copyOf(parts);
+    }
+
+    /** A paragraph, or with a mark a line that can be taken. */
+    public record Part(String mark, String text) {}
+  }
+
   /** Close the screen. */
   record Leave(Ending ending) implements Effect {}
 

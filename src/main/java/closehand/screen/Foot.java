@@ -47,17 +47,24 @@ final class Foot {
 
   private static List<Content.Hint> keys(ScreenModel model) {
     List<Content.Hint> keys = new ArrayList<>();
+    Screen top = model.top().screen();
+    if (top instanceof ReadingScreen read && read.kind() == ReadingScreen.Kind.MOMENT) {
+      return keys;
+    }
     // A passphrase may hold any character, also a blank.
-    boolean spelling = model.top().screen() instanceof SecretScreen secret && secret.spells();
+    boolean spelling = top instanceof SecretScreen secret && secret.spells();
     keys.add(new Content.Hint(spelling ? "F1" : "?", "help"));
+    StopKey.of(model).ifPresent(key -> keys.add(new Content.Hint(key, "stop", true)));
     keys.add(spelling ? new Content.Hint("Down", "next") : new Content.Hint("Space", "next"));
     keys.add(new Content.Hint("Enter", "take"));
-    if (model.top().screen() instanceof QuestionScreen q
+    if (top instanceof QuestionScreen q
         && (q.draft().isEmpty()
             || q.draft().get().kind() == Draft.Kind.WORDS && q.draft().get().isEmpty())) {
       keys.add(new Content.Hint("0", "more"));
     }
-    keys.add(new Content.Hint("Backspace", "back"));
+    if (!top.equals(Menu.of(Menu.Kind.START))) {
+      keys.add(new Content.Hint("Backspace", "back"));
+    }
     return keys;
   }
 }

@@ -53,10 +53,13 @@ final class Help {
     help.say(
         "Space goes on to the next line and Enter takes it; these two are enough for everything."
             + " The digits are enough too: 8 reads on where more stands below and no line is numbered 8.");
+    help.say(
+        "A number takes a line that is in sight. A line out of sight comes into sight first; the same number"
+            + " again takes it.");
     help.gap();
     key(help, "1 to 8", settings.needsEnter() ? "move to an answer" : "take an answer");
     key(help, "0", "skip, or more");
-    key(help, "9", "stop: pain or feeling unwell");
+    key(help, "9", "stop: pain or feeling unwell; while you type words it is Escape");
     key(help, "Space", "the next line, or more text");
     key(help, "Enter", "takes the line with the mark >");
     key(help, "Arrows", "up and down; left and right to the finger beside");

@@ -22,7 +22,8 @@ final class Leading {
   /** Sends a message; a refusal is said beside the question, and nothing else changes. */
   static ScreenModel.Step send(ScreenModel model, Message message, String sentence) {
     Talk before = model.talk().orElseThrow();
-    Steering.Course course = Steering.after(before.after(message), message);
+    Talk next = Correcting.after(before, message, before.after(message));
+    Steering.Course course = Steering.after(next, message);
     Talk talk = course.talk();
     Effect sent = new Effect.Sent(message, before.interview(), talk.interview(), course.lines());
     Optional<String> refusal = talk.interview().refusal();
@@ -33,11 +34,11 @@ final class Leading {
     }
     boolean here =
         !changesQuestion(message) && talk.interview().at().equals(before.interview().at());
-    ScreenModel next = here ? toBase(model.with(talk)) : based(model.with(talk));
+    ScreenModel led = here ? toBase(model.with(talk)) : based(model.with(talk));
     String said = sentence + passedOver(talk.interview()) + " " + String.join(" ", course.lines());
-    next = next.saying(Said.that(said.strip()));
-    next = course.enough().isEmpty() ? next : next.pushing(ReadingScreen.enough(course.enough()));
-    return new ScreenModel.Step(announced(next), List.of(new Effect.Keep(talk.interview()), sent));
+    led = led.saying(Said.that(said.strip()));
+    led = course.enough().isEmpty() ? led : led.pushing(ReadingScreen.enough(course.enough()));
+    return new ScreenModel.Step(announced(led), List.of(new Effect.Keep(talk.interview()), sent));
   }
 
   private static boolean changesQuestion(Message message) {

@@ -1,5 +1,6 @@
 package closehand.screen;
 
+import closehand.interview.Message;
 import closehand.interview.Provenance;
 import java.util.Optional;
 
@@ -33,6 +34,12 @@ record Menu(Kind kind, int page, Optional<Provenance.By> by) implements Screen {
 
   static Menu of(Kind kind) {
     return new Menu(kind, 0, Optional.empty());
+  }
+
+  /** From the end the way back is the question before; everywhere else it is the screen below. */
+  @Override
+  public Act back() {
+    return kind == Kind.FINISHED ? new Act.Send(new Message.Back()) : new Act.Close();
   }
 
   Menu turned(int next) {

@@ -25,11 +25,18 @@ final class Moving {
       case LEFT -> Pressing.beside(model, -1);
       case RIGHT -> Pressing.beside(model, 1);
       case BACKSPACE, DELETE -> shorten(model.saying(Said.NOTHING), key);
-      case ESCAPE -> model.layers().size() > 1 ? back(model) : Acting.only(model);
+      case ESCAPE -> escape(model);
       case HELP -> Acting.on(model.saying(Said.NOTHING), new Act.Do(Command.HELP));
       case INTERRUPT -> Acting.on(model.saying(Said.NOTHING), new Act.Do(Command.LEAVE));
       default -> Acting.only(model);
     };
+  }
+
+  private static ScreenModel.Step escape(ScreenModel model) {
+    if (StopKey.is(model, Key.Named.ESCAPE)) {
+      return Acting.on(model.saying(Said.NOTHING), new Act.Do(Command.STOP));
+    }
+    return model.layers().size() > 1 ? back(model) : Acting.only(model);
   }
 
   private static Layout layout(ScreenModel model) {

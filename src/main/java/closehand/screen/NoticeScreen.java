@@ -29,7 +29,7 @@ record NoticeScreen(List<Consultation.Notice> notices, boolean ends) implements 
     }
     boolean lowerable = lowerable(model);
     if (ends) {
-      ending(screen, lowerable);
+      ending(screen, lowerable, model.talk().map(t -> t.advisor().isKept()).orElse(true));
     } else {
       screen.offer(1, "I have read this", new Act.Close());
       if (stops) {
@@ -38,6 +38,11 @@ record NoticeScreen(List<Consultation.Notice> notices, boolean ends) implements 
       }
     }
     return screen.build();
+  }
+
+  @Override
+  public boolean isReadFirst() {
+    return true;
   }
 
   /** Whether any of these stops something. */
@@ -57,7 +62,7 @@ record NoticeScreen(List<Consultation.Notice> notices, boolean ends) implements 
     }
   }
 
-  private void ending(Shown.Builder screen, boolean lowerable) {
+  private void ending(Shown.Builder screen, boolean lowerable, boolean kept) {
     boolean consent = notices.stream().anyMatch(n -> n.code().equals(CONSENT));
     screen.say(consent ? "Nothing more is written down." : contact()).gap();
     screen.offer(
@@ -65,10 +70,10 @@ record NoticeScreen(List<Consultation.Notice> notices, boolean ends) implements 
         "End the session",
         new Act.Run(new Effect.Leave(consent ? Effect.Ending.NO_CONSENT : Effect.Ending.STOPPED)));
     fact().ifPresent(f -> slip(screen, f));
-    if (consent) {
+    if (consent && kept) {
       screen.offer(
           4, "Delete everything kept so far, and leave", new Act.Show(Menu.of(Menu.Kind.DELETE)));
-    } else {
+    } else if (!consent) {
       lower(screen, lowerable);
     }
   }

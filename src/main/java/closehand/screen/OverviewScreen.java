@@ -37,6 +37,11 @@ record OverviewScreen(List<Overview.Part> parts, String progress, String here, i
         parts, interview.progress().words(), here, NONE, Pages.of(now, Pages.OF_SEVEN));
   }
 
+  /** Whether the answers of one part are in sight. */
+  boolean isPart() {
+    return part != NONE;
+  }
+
   private OverviewScreen on(int otherPart, int otherPage) {
     return new OverviewScreen(parts, progress, here, otherPart, otherPage);
   }
@@ -53,11 +58,11 @@ record OverviewScreen(List<Overview.Part> parts, String progress, String here, i
     int from = Pages.wrapped(parts.size(), page, Pages.OF_SEVEN) * Pages.OF_SEVEN;
     int digit = 0;
     for (Overview.Part one : Pages.entries(parts, page, Pages.OF_SEVEN)) {
-      OverviewScreen open = on(from + digit, 0);
+      OverviewScreen open = on(from + digit++, 0);
       screen.offer(
           new Offer(
-              ++digit,
-              one.title() + ": " + counts(one, shared) + ".",
+              digit,
+              "Part " + (from + digit) + ", " + one.title() + ": " + one.words(!shared) + ".",
               one.id().equals(here) ? "(now)" : "",
               new Act.Show(open)));
       if (one.id().equals(here)) {
@@ -71,36 +76,27 @@ record OverviewScreen(List<Overview.Part> parts, String progress, String here, i
 
   private Shown rows(Overview.Part one, boolean shared) {
     Shown.Builder screen = new Shown.Builder(one.title());
-    screen.add(Block.strong("Taking a line goes to its question.")).gap();
     List<Overview.Row> rows = new ArrayList<>(one.rows());
     rows.removeIf(r -> shared && r.state() == Overview.State.FOR_CLINICIAN);
+    screen
+        .add(
+            Block.strong(
+                rows.isEmpty()
+                    ? "Nothing can be asked here yet."
+                    : "Taking a line goes to its question."))
+        .gap();
     int digit = 0;
     for (Overview.Row row : Pages.entries(rows, page, Pages.OF_SEVEN)) {
-      screen.offer(++digit, words(row), new Act.Send(new Message.JumpTo(row.field().fact())));
+      String fact = row.field().fact();
+      boolean answered = row.state() == Overview.State.ANSWERED;
+      screen.offer(
+          ++digit,
+          words(row),
+          answered ? new Act.Correct(fact) : new Act.Send(new Message.JumpTo(fact)));
     }
     Pages.turn(
         screen, MORE, rows.size(), page, Pages.OF_SEVEN, next -> new Act.Swap(on(part, next)));
     return screen.gap().offer(0, "Back", new Act.Close()).build();
-  }
-
-  private static String counts(Overview.Part part, boolean shared) {
-    List<String> words = new ArrayList<>();
-    count(part, Overview.State.ANSWERED, "answered", words);
-    count(part, Overview.State.OPEN, "open", words);
-    count(part, Overview.State.SET_ASIDE, "set aside", words);
-    if (!shared) {
-      count(part, Overview.State.FOR_CLINICIAN, "for a clinician", words);
-    }
-    count(part, Overview.State.HELD, "waiting", words);
-    return words.isEmpty() ? "nothing to ask" : String.join(", ", words);
-  }
-
-  private static void count(
-      Overview.Part part, Overview.State state, String word, List<String> words) {
-    long count = part.rows().stream().filter(r -> r.state() == state).count();
-    if (count > 0) {
-      words.add(count + " " + word);
-    }
   }
 
   private static String words(Overview.Row row) {

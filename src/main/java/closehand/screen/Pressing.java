@@ -3,17 +3,22 @@ package closehand.screen;
 import closehand.bank.FactType;
 import closehand.interview.Message;
 import closehand.interview.PlainText;
-import closehand.interview.Value;
 import closehand.screen.frame.Key;
 import closehand.screen.frame.ScreenSize;
 import closehand.screen.view.Layout;
 import closehand.screen.view.Spot;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** Takes keys: moves, types, or takes what is offered. */
 final class Pressing {
   private static final String HELP = "?";
+
+  /** The digit that goes on where more stands below and no line has it. */
+  private static final int READ_ON = 8;
+
+  private static final Said IN_SIGHT = Said.that("The same key again or Enter takes it.");
 
   private Pressing() {}
 
@@ -29,7 +34,7 @@ final class Pressing {
     }
     ScreenModel quiet = model.saying(Said.NOTHING);
     if (key instanceof Key.Typed typed) {
-      return typed(quiet, typed);
+      return typed(model, quiet, typed);
     }
     if (key instanceof Key.Pasted pasted) {
       return pasted(quiet, pasted.text());
@@ -57,9 +62,6 @@ final class Pressing {
   }
 
   /** With the line with the mark in sight, and what is said above it. */
-  /** The digit that goes on where more stands below and no line has it. */
-  private static final int READ_ON = 8;
-
   static ScreenModel revealed(ScreenModel model) {
     return model.at(layout(model).revealed(model.top().spot()));
   }
@@ -68,7 +70,10 @@ final class Pressing {
     return Layout.of(Foot.content(model), model.size(), model.glyphs());
   }
 
-  private static ScreenModel.Step typed(ScreenModel model, Key.Typed key) {
+  /**
+   * What comes of a character; what is in sight is judged by what stood there, the last words too.
+   */
+  private static ScreenModel.Step typed(ScreenModel seen, ScreenModel model, Key.Typed key) {
     Screen top = model.top().screen();
     if (key.text().equals(HELP) && !spells(top)) {
       return Acting.on(model, new Act.Do(Command.HELP));
@@ -86,9 +91,9 @@ final class Pressing {
     }
     Optional<Draft> draft = top.draft();
     if (draft.isPresent()) {
-      return writing(model, draft.get(), key);
+      return writing(seen, model, draft.get(), key);
     }
-    return key.digit() >= 0 ? digit(model, key.digit()) : letter(model, key.text());
+    return key.digit() >= 0 ? digit(seen, model, key.digit()) : letter(seen, model, key.text());
   }
 
   /** Whether every character that comes now belongs to a passphrase. */
@@ -103,14 +108,15 @@ final class Pressing {
         && !Character.isDigit(text.charAt(0));
   }
 
-  private static ScreenModel.Step writing(ScreenModel model, Draft draft, Key.Typed key) {
+  private static ScreenModel.Step writing(
+      ScreenModel seen, ScreenModel model, Draft draft, Key.Typed key) {
     boolean figures = draft.kind() == Draft.Kind.FIGURES;
     boolean figure = key.digit() >= 0 || key.text().equals(".") || key.text().equals(",");
     if (figures && !figure) {
-      return letter(model, key.text());
+      return letter(seen, model, key.text());
     }
     if (!figures && draft.isEmpty() && chooses(model, key.digit())) {
-      return digit(model, key.digit());
+      return digit(seen, model, key.digit());
     }
     Draft next = draft.plus(key.text());
     if (next.equals(draft)) {
@@ -165,21 +171,14 @@ final class Pressing {
     return typed;
   }
 
-  private static ScreenModel.Step digit(ScreenModel model, int digit) {
+  private static ScreenModel.Step digit(ScreenModel seen, ScreenModel model, int digit) {
     List<Offer> offers = model.shown().offers();
-    Layout layout = layout(model);
-    Spot below = layout.pageDown(model.top().spot());
     for (int i = 0; i < offers.size(); i++) {
       if (offers.get(i).digit() == digit) {
-        Spot spot = new Spot(i, model.top().spot().top());
-        if (layout.isUnread(spot) && model.top().screen() instanceof NoticeScreen n && n.stops()) {
-          return Acting.only(model.at(below).saying(Said.that("Please read on first.")));
-        }
-        return model.settings().needsEnter()
-            ? Acting.only(model.at(layout(model).revealed(spot)))
-            : Acting.on(leaves(model, digit) ? model : model.at(spot), offers.get(i).act());
+        return line(seen, model, i, offers.get(i));
       }
     }
+    Spot below = layout(seen).pageDown(model.top().spot());
     if (digit == READ_ON && !below.equals(model.top().spot())) {
       return Acting.only(model.at(below));
     }
@@ -188,16 +187,43 @@ final class Pressing {
         : Acting.only(model.saying(Said.that("There is no line " + digit + " here.")));
   }
 
-  /** Skip and stop lead away from a question for a while; the mark stays where it was. */
-  private static boolean leaves(ScreenModel model, int digit) {
-    return model.top().screen() instanceof QuestionScreen
-        && (digit == Answers.SKIP || digit == Answers.STOP);
+  /**
+   * Takes a line that is in sight. One that is not comes into sight first, with the mark on it, so
+   * that nobody takes what they cannot see.
+   */
+  private static ScreenModel.Step line(ScreenModel seen, ScreenModel model, int stop, Offer offer) {
+    Spot now = model.top().spot();
+    boolean stops = offer.digit() == Answers.STOP && offer.act().equals(new Act.Do(Command.STOP));
+    if (stops || leadsAway(model, offer) && !model.settings().needsEnter()) {
+      return Acting.on(model, offer.act());
+    }
+    boolean inSight = layout(seen).isInSight(now, stop);
+    if (!inSight && model.top().screen().isReadFirst()) {
+      ScreenModel told = model.saying(Said.that("Please read on first."));
+      return Acting.only(told.at(layout(seen).pageDown(now)));
+    }
+    if (model.settings().needsEnter()) {
+      return Acting.only(model.at(layout(model).bringing(now, stop)));
+    }
+    if (!inSight) {
+      ScreenModel told = model.saying(IN_SIGHT);
+      return Acting.only(told.at(layout(told).bringing(now, stop)));
+    }
+    return Acting.on(model.at(new Spot(stop, now.top())), offer.act());
   }
 
-  private static ScreenModel.Step letter(ScreenModel model, String text) {
-    Optional<Act> answer = yesOrNo(model, text);
+  /** Whether 0 leads away from a screen for a while, or back; it takes nothing. */
+  private static boolean leadsAway(ScreenModel model, Offer offer) {
+    Act act = offer.act();
+    return offer.digit() == Answers.SKIP
+        && !model.top().screen().isReadFirst()
+        && !(act instanceof Act.Run || act instanceof Act.Turn);
+  }
+
+  private static ScreenModel.Step letter(ScreenModel seen, ScreenModel model, String text) {
+    OptionalInt answer = yesOrNo(model, text);
     if (answer.isPresent()) {
-      return Acting.on(model, answer.get());
+      return digit(seen, model, answer.getAsInt());
     }
     Optional<Command> command = model.settings().command(text);
     return command.isPresent()
@@ -205,17 +231,17 @@ final class Pressing {
         : Acting.only(model.saying(Said.that("That key has no meaning here. ? shows the keys.")));
   }
 
-  /** At a yes-or-no question y and n are the answers, as in the line face. */
-  private static Optional<Act> yesOrNo(ScreenModel model, String text) {
+  /** At a yes-or-no question y and n are the first and second answer, as in the line face. */
+  private static OptionalInt yesOrNo(ScreenModel model, String text) {
     boolean applies =
         model.settings().letters()
             && !model.settings().needsEnter()
             && model.top().screen() instanceof QuestionScreen q
             && q.prompt().field().type() instanceof FactType.YesNo;
     if (applies && (text.equalsIgnoreCase("y") || text.equalsIgnoreCase("n"))) {
-      return Optional.of(new Act.Give(new Value.Flag(text.equalsIgnoreCase("y"))));
+      return OptionalInt.of(text.equalsIgnoreCase("y") ? 1 : 2);
     }
-    return Optional.empty();
+    return OptionalInt.empty();
   }
 
   /** Pasted text goes where words are typed and nowhere else; it never takes anything. */

@@ -69,6 +69,11 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
     };
   }
 
+  @Override
+  public boolean isReadFirst() {
+    return kind == Kind.FIRST || kind == Kind.SEALED || kind == Kind.ENOUGH;
+  }
+
   /** Words that are shown once do not go away on one key. */
   @Override
   public Act back() {
@@ -104,9 +109,9 @@ record ReadingScreen(Kind kind, String heading, List<String> lines) implements S
 
   private Shown moment() {
     Shown.Builder screen = new Shown.Builder(heading);
-    screen.add(closehand.screen.view.Block.strong("One moment. " + lines.get(0)));
-    screen.say("Keys pressed meanwhile do not count.").gap();
-    return screen.offer(Offer.plain("Please wait", new Act.Say("One moment."))).build();
+    screen.offer(Offer.plain("Please wait", new Act.Say("One moment."))).gap();
+    lines.forEach(screen::say);
+    return screen.say("Keys pressed meanwhile do not count.").build();
   }
 
   private Shown plan(ScreenModel model) {

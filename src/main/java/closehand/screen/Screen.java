@@ -24,6 +24,11 @@ sealed interface Screen
   /** The screen put together. */
   Shown shown(ScreenModel model);
 
+  /** Whether what stands here is read to its end before anything is taken. */
+  default boolean isReadFirst() {
+    return false;
+  }
+
   /** What going back does here. */
   default Act back() {
     return new Act.Close();

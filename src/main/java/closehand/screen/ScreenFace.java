@@ -28,21 +28,22 @@ public final class ScreenFace implements Showing {
   private Optional<Desk> desk = Optional.empty();
   private Optional<Effect.Ending> ending = Optional.empty();
   private List<String> lastWords = List.of();
-  private final Secrets secrets = new Secrets();
+  private final Door door;
+  private Optional<Aloud.Place> told = Optional.empty();
   private Optional<Effect> waiting = Optional.empty();
   private Follower follower = Follower.NOBODY;
   private Optional<TaskFace> task = Optional.empty();
-  private Optional<Wish> wanted = Optional.empty();
 
   /** A face at the start screen. */
   public ScreenFace(CaseBook book, Glyphs glyphs, Settings settings) {
     this.book = book;
+    this.door = new Door(book);
     this.model = ScreenModel.start(ScreenSize.USUAL, glyphs, settings, book.names());
   }
 
   /** Goes straight to a case that was opened elsewhere. */
   public ScreenFace with(CaseBook.Opened opened) {
-    open(opened, /* words= */ false);
+    entered(door.entered(model, opened, /* words= */ false));
     return this;
   }
 
@@ -68,8 +69,7 @@ public final class ScreenFace implements Showing {
    * @param wish what is wanted with it; nothing to ask
    */
   public void opening(String name, CaseBook.Found found, Optional<Wish> wish) {
-    wanted = wish;
-    found(name, found);
+    entered(door.opening(model, name, found, wish));
   }
 
   /** How the run ended; nothing while it goes on. */
@@ -103,6 +103,9 @@ public final class ScreenFace implements Showing {
     }
     if (!size.equals(model.size())) {
       model = model.after(new Key.Resized(size)).model();
+    }
+    if (waiting.isEmpty()) {
+      tellWhatCameUp();
     }
     return waiting
         .flatMap(Waits::sentence)
@@ -221,7 +224,7 @@ public final class ScreenFace implements Showing {
     if (effect instanceof Effect.Keep keep) {
       desk.ifPresent(d -> model = model.kept(d.keep(keep.interview())));
     } else if (effect instanceof Effect.Example) {
-      open(book.example(), /* words= */ false);
+      entered(door.entered(model, book.example(), /* words= */ false));
     } else if (effect instanceof Effect.CheckBank) {
       model = model.told("The question bank", book.check());
     } else if (effect instanceof Effect.WritePages write) {
@@ -241,13 +244,13 @@ public final class ScreenFace implements Showing {
       end(Effect.Ending.DELETED);
     } else if (effect instanceof Effect.Leave leave) {
       end(leave.ending());
-    } else if (!ofCases(effect) && !ofSecrets(effect)) {
-      follower.heard(effect);
+    } else {
+      door.carryOut(model, effect).ifPresentOrElse(this::entered, () -> follower.heard(effect));
     }
   }
 
   private void end(Effect.Ending how) {
-    secrets.forget();
+    door.forget();
     ending = Optional.of(how);
   }
 
@@ -276,121 +279,26 @@ public final class ScreenFace implements Showing {
     follower.heard(new Effect.Shown(plan.interview(), Command.PLAN, lines));
   }
 
-  private boolean ofCases(Effect effect) {
-    if (effect instanceof Effect.Begin begin) {
-      begin(begin, new char[0]);
-    } else if (effect instanceof Effect.Open open) {
-      found(open.name(), book.find(open.name(), new char[0]));
-    } else if (effect instanceof Effect.PutBack) {
-      book.putBack();
-    } else if (effect instanceof Effect.Take take) {
-      take(take.wish());
-    } else if (effect instanceof Effect.Seal seal) {
-      open(book.seal(seal.sealing(), new char[0]), seal.sealing() == Sealing.DRAWN);
-    } else {
-      return false;
-    }
-    return true;
-  }
-
-  private void begin(Effect.Begin begin, char[] own) {
-    Sealing sealing = begin.sealing();
-    open(book.begin(begin.asker(), begin.route(), sealing, own), sealing == Sealing.DRAWN);
-  }
-
-  private void take(Wish wish) {
-    switch (wish) {
-      case LOOK -> model = model.told("Only to look at", book.look());
-      case DISCARD -> {
-        List<String> sentences = book.discard();
-        model = model.restarted(book.names()).told("Discard a case", sentences);
-      }
-      default -> open(book.take(wish), /* words= */ false);
-    }
-  }
-
-  private void found(String name, CaseBook.Found found) {
-    if (found instanceof CaseBook.Found.Case one) {
-      Optional<Wish> wish = wanted.filter(one.wishes()::contains);
-      wanted = Optional.empty();
-      model = model.withoutSecrets();
-      if (wish.isPresent()) {
-        take(wish.get());
-      } else {
-        model = model.pushing(new CaseScreen(name, one));
-      }
-    } else if (found instanceof CaseBook.Found.Refused refused) {
-      model = model.withoutSecrets().told("This case", refused.sentences());
-    } else if (model.top().screen() instanceof SecretScreen typed) {
-      model = again(typed, SecretScreen.Step.OPEN, "Wrong passphrase, or the file is damaged.");
-    } else {
-      model = model.pushing(SecretScreen.opening(name));
-    }
-  }
-
-  private ScreenModel again(SecretScreen screen, SecretScreen.Step step, String refusal) {
-    ScreenModel fresh = model.replacing(model.fresh(screen.at(step)));
-    return fresh.saying(refusal.isEmpty() ? Said.NOTHING : Said.refused(refusal));
-  }
-
-  private boolean ofSecrets(Effect effect) {
-    if (effect instanceof Effect.SecretTyped typed) {
-      secrets.line().type(typed.characters());
-    } else if (effect instanceof Effect.SecretShortened) {
-      secrets.line().takeBack();
-    } else if (effect instanceof Effect.SecretForgotten) {
-      secrets.forget();
-    } else if (effect instanceof Effect.SecretTaken
-        && model.top().screen() instanceof SecretScreen screen) {
-      secrets.using(typed -> taken(screen, typed));
-    } else {
-      return false;
-    }
-    return true;
-  }
-
-  private void taken(SecretScreen screen, char[] typed) {
-    switch (screen.step()) {
-      case OPEN -> found(screen.of(), book.find(screen.of(), typed));
-      case FIRST -> {
-        Optional<String> unfit = book.unfit(typed);
-        if (unfit.isEmpty()) {
-          secrets.remember(typed);
-        }
-        SecretScreen.Step next =
-            unfit.isEmpty() ? SecretScreen.Step.AGAIN : SecretScreen.Step.FIRST;
-        model = again(screen, next, unfit.orElse(""));
-      }
-      case AGAIN -> {
-        if (secrets.sameAsBefore(typed)) {
-          sealed(screen.seal().orElseThrow().kept(Sealing.OWN), typed);
-        } else {
-          model = again(screen, SecretScreen.Step.FIRST, "The two are not the same.");
-        }
-      }
-    }
-  }
-
-  private void sealed(Effect wish, char[] own) {
-    model = model.withoutSecrets();
-    if (wish instanceof Effect.Begin begin) {
-      begin(begin, own);
-    } else {
-      open(book.seal(Sealing.OWN, own), /* words= */ false);
-    }
-  }
-
-  private void open(CaseBook.Opened opened, boolean words) {
-    if (opened.holding().isEmpty()) {
-      model = model.told("This case", opened.sentences());
+  /** What is told of a new screen outside the questions. */
+  private void tellWhatCameUp() {
+    if (follower == Follower.NOBODY) {
       return;
     }
-    CaseBook.Holding holding = opened.holding().get();
-    desk = Optional.of(holding.desk());
-    model =
-        words
-            ? model.sealed(holding.desk(), holding.interview(), opened.sentences())
-            : model.holding(holding.desk(), holding.interview(), opened.sentences());
-    follower.begun(holding.desk(), holding.interview());
+    Aloud.Place here = Aloud.Place.of(model);
+    if (!told.equals(Optional.of(here))) {
+      told = Optional.of(here);
+      Aloud.of(model).ifPresent(follower::heard);
+    }
+  }
+
+  private void entered(ScreenModel next) {
+    model = next;
+    door.opened()
+        .ifPresent(
+            holding -> {
+              desk = Optional.of(holding.desk());
+              tellWhatCameUp();
+              follower.begun(holding.desk(), holding.interview());
+            });
   }
 }

@@ -67,9 +67,18 @@ public record ScreenModel(
   /** The next model and what is to be done outside. */
   public Step after(Key key) {
     Step step = Pressing.take(this, key);
-    return step.model().said().refusal()
-        ? new Step(Pressing.revealed(step.model()), step.effects())
+    ScreenModel next = step.model();
+    return next.said().refusal() || stays(next)
+        ? new Step(Pressing.revealed(next), step.effects())
         : step;
+  }
+
+  /** Whether the mark stays where it was and in sight, though what is said now takes its room. */
+  private boolean stays(ScreenModel next) {
+    return next.layers.size() == layers.size()
+        && next.top().equals(top())
+        && next.size.equals(size)
+        && Pressing.layout(this).isInSight(top().spot(), top().spot().chosen());
   }
 
   /** With an interview to hold, new or opened again. */
@@ -193,7 +202,18 @@ public record ScreenModel(
   ScreenModel pushing(Screen screen) {
     List<Layer> next = new ArrayList<>(layers);
     next.add(fresh(screen));
-    return piled(next);
+    return piled(next).begun();
+  }
+
+  /** A screen in place of the top, at its start. */
+  ScreenModel swapping(Screen screen) {
+    return replacing(fresh(screen)).begun();
+  }
+
+  /** A list that begins further down shows where; the text of a question is read first. */
+  private ScreenModel begun() {
+    boolean list = top().spot().chosen() > 0 && !(top().screen() instanceof QuestionScreen);
+    return list ? Pressing.revealed(this) : this;
   }
 
   /** With the top screen gone; the last one stays. */

@@ -23,6 +23,7 @@ import java.util.Optional;
  * @param how how answers are known, where it was set
  * @param announced stops and cautions that were shown
  * @param again whether an answer behind a stop is being given again
+ * @param then the field to return to once an answer is corrected
  * @param past the interview before each change, the latest last
  * @param trouble what went wrong with keeping it, in sentences
  */
@@ -35,6 +36,7 @@ record Talk(
     Optional<Provenance.How> how,
     Announced announced,
     boolean again,
+    Optional<String> then,
     List<Interview> past,
     List<String> trouble) {
   Talk {
@@ -53,6 +55,7 @@ record Talk(
             Optional.empty(),
             Announced.NOTHING,
             false,
+            Optional.empty(),
             List.of(),
             List.of())
         .held();
@@ -100,6 +103,7 @@ record Talk(
     Interview before = past.get(past.size() - 1);
     return with(before, advisor.consult(before), past.subList(0, past.size() - 1))
         .answering(false)
+        .returning(Optional.empty())
         .held();
   }
 
@@ -112,16 +116,33 @@ record Talk(
 
   private Talk with(Interview next, Consultation meaning, List<Interview> before) {
     return new Talk(
-        advisor, next, next.current(), meaning, by, how, announced, again, before, trouble);
+        advisor, next, next.current(), meaning, by, how, announced, again, then, before, trouble);
   }
 
   Talk answering(boolean on) {
     return new Talk(
-        advisor, interview, prompt, consultation, by, how, announced, on, past, trouble);
+        advisor, interview, prompt, consultation, by, how, announced, on, then, past, trouble);
+  }
+
+  /** With a field to return to once an answer is corrected, or none. */
+  Talk returning(Optional<String> fact) {
+    return new Talk(
+        advisor, interview, prompt, consultation, by, how, announced, again, fact, past, trouble);
+  }
+
+  /** Back where somebody was before correcting an answer; the same where that cannot be asked. */
+  Talk returned() {
+    Talk free = returning(Optional.empty());
+    if (then.isEmpty()) {
+      return free;
+    }
+    Interview there = interview.after(new Message.JumpTo(then.get()));
+    return there.refusal().isPresent() ? free : free.with(there, consultation, past);
   }
 
   Talk hearing(Announced next) {
-    return new Talk(advisor, interview, prompt, consultation, by, how, next, again, past, trouble);
+    return new Talk(
+        advisor, interview, prompt, consultation, by, how, next, again, then, past, trouble);
   }
 
   Talk from(Optional<Provenance.By> person, Optional<Provenance.How> way) {
@@ -134,12 +155,13 @@ record Talk(
         way.or(() -> how),
         announced,
         again,
+        then,
         past,
         trouble);
   }
 
   Talk troubled(List<String> sentences) {
     return new Talk(
-        advisor, interview, prompt, consultation, by, how, announced, again, past, sentences);
+        advisor, interview, prompt, consultation, by, how, announced, again, then, past, sentences);
   }
 }

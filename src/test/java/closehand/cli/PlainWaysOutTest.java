@@ -105,7 +105,7 @@ class PlainWaysOutTest {
         world.output());
     World plain =
         World.typed("1\n:j\n", "interview", name(), "--line", "--home", folder.toString());
-    assertTrue(flowing(plain).contains("questions answered."), plain.output());
+    assertTrue(flowing(plain).contains("questions answered, "), plain.output());
   }
 
   @Test

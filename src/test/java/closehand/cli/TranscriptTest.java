@@ -1,6 +1,7 @@
 package closehand.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.bank.Bank;
 import closehand.interview.Interview;
@@ -59,6 +60,33 @@ class TranscriptTest {
     }
     "06".chars().forEach(key -> face.press(Key.of((char) key)));
     assertEquals(String.join("\n", line.said), String.join("\n", transcript.said));
+  }
+
+  @Test
+  void whatComesBeforeTheQuestionsIsToldToo() {
+    Recorder transcript = new Recorder(List.of());
+    ScreenFace face =
+        new ScreenFace(new NoBook(), Glyphs.UNICODE, Settings.USUAL)
+            .followedBy(new Transcript(transcript));
+    // The start, the settings with one change and back, who asks, how long, how it is kept.
+    for (char key : "x5101".toCharArray()) {
+      face.frame(closehand.screen.frame.ScreenSize.USUAL);
+      face.press(Key.of(key));
+    }
+    face.frame(closehand.screen.frame.ScreenSize.USUAL);
+    String told = String.join("\n", transcript.said);
+    List<String> order =
+        List.of(
+            "1 Start a new interview",
+            "1 Shared view, wide apart and without notes for the interviewer: off",
+            "1 Shared view, wide apart and without notes for the interviewer: on",
+            "Who asks the questions?");
+    int from = 0;
+    for (String part : order) {
+      assertTrue(told.indexOf(part, from) >= 0, part + "\n" + told);
+      from = told.indexOf(part, from);
+    }
+    assertEquals(told.split("Who asks the questions", -1).length, 2, told);
   }
 
   @Test

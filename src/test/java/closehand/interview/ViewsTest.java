@@ -75,7 +75,7 @@ class ViewsTest {
   void progressIsSaidInWords() {
     Story story = given(FORM).answer("session.mode", "room").onward().answer("role.R", "none");
     assertEquals(
-        "1 of about 5 questions answered. 1 put off for later. 1 left for a clinician.",
+        "1 of about 5 questions answered, 4 still open. 1 put off for later. 1 left for a clinician.",
         story.now().progress().words());
     story.hold(TaskKind.STRENGTH);
     assertEquals(1, story.now().progress().held());

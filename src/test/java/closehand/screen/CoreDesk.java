@@ -106,7 +106,7 @@ class CoreDesk implements Desk {
             .map(c -> new Consultation.Lowerable(c.code(), c.title()))
             .toList();
     return new Consultation(
-        lines(QuietLine.of(advice, interview.open().size(), Glyphs.UNICODE)),
+        lines(QuietLine.of(advice, interview.progress().open(), Glyphs.UNICODE)),
         Holds.of(advice, interview.asker() == Provenance.By.CLINICIAN),
         notices,
         lowerable,

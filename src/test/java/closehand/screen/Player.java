@@ -11,6 +11,7 @@ import closehand.report.Glyphs;
 import closehand.screen.frame.Frame;
 import closehand.screen.frame.Key;
 import closehand.screen.frame.ScreenSize;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -26,6 +27,7 @@ final class Player {
   private ScreenModel model;
   private final Means means;
   private final StringBuilder typed = new StringBuilder();
+  private final List<Integer> calm = new ArrayList<>();
   private int keys;
 
   /** Which keys the person uses. */
@@ -57,6 +59,11 @@ final class Player {
   /** The characters typed so far. */
   String typed() {
     return typed.toString();
+  }
+
+  /** After how many characters a question was at its start. */
+  List<Integer> calm() {
+    return calm;
   }
 
   int keys() {
@@ -108,7 +115,12 @@ final class Player {
     if (offer.digit() < 0) {
       throw new AssertionError("no digit for: " + offer.words());
     }
-    return press(Key.of((char) ('0' + offer.digit())));
+    Key key = Key.of((char) ('0' + offer.digit()));
+    Optional<Effect.Ending> ending = press(key);
+    for (int tries = 0; Moved.isHeldBack(model) && tries < PATIENCE; tries++) {
+      ending = press(key);
+    }
+    return ending;
   }
 
   private Optional<Effect.Ending> byTwoKeys(int wanted) {
@@ -137,6 +149,9 @@ final class Player {
         take(o -> o.act() instanceof Act.Close);
       } else {
         QuestionScreen question = (QuestionScreen) model.top().screen();
+        if (Moved.isAtItsStart(model)) {
+          calm.add(typed.length());
+        }
         Optional<Value> value = wanted.value(question.prompt().field().fact());
         if (value.isPresent()) {
           give(question, value.get());

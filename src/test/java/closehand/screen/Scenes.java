@@ -35,7 +35,7 @@ final class Scenes {
     ScreenModel at(ScreenSize size, Glyphs glyphs) {
       ScreenModel model = Scenes.from(from, size, glyphs);
       for (char key : keys.toCharArray()) {
-        model = step(model, key(key));
+        model = taking(model, key(key));
       }
       return model;
     }
@@ -119,6 +119,12 @@ final class Scenes {
     };
   }
 
+  /** What comes of a key; on a small screen a digit shows its line first, and is pressed again. */
+  static ScreenModel taking(ScreenModel model, Key key) {
+    ScreenModel next = step(model, key);
+    return next.said().sentence().startsWith("The same key again") ? step(next, key) : next;
+  }
+
   /** Plans are worked out once for all sizes. */
   private static final Map<Interview, Optional<ByHand>> BY_HAND = new ConcurrentHashMap<>();
 
@@ -187,7 +193,7 @@ final class Scenes {
     return new CaseBook.Found.Case(
         List.of(
             "Case calm-fern, left at question 12 of about 72, 3 days ago, bank 1.0.0: go on?",
-            "11 of about 72 questions answered.",
+            "11 of about 72 questions answered, 61 still open.",
             "Next review: 25 February 2027."),
         Set.of(Wish.values()));
   }
@@ -202,12 +208,12 @@ final class Scenes {
     if (!interview.at().equals(Optional.of(fact))) {
       throw new AssertionError("not at " + fact);
     }
-    return step(start.holding(DESK, interview, List.of()), Key.of(answer));
+    return taking(start.holding(DESK, interview, List.of()), Key.of(answer));
   }
 
   private static ScreenModel care(ScreenModel start) {
     Interview interview = begun(Provenance.By.VOLUNTEER).after(new Message.JumpTo("SAF-05"));
-    ScreenModel model = step(start.holding(DESK, interview, List.of()), Key.of('3'));
+    ScreenModel model = taking(start.holding(DESK, interview, List.of()), Key.of('3'));
     Talk talk = model.talk().orElseThrow();
     return model.holding(DESK, talk.interview().after(new Message.JumpTo("GOA-01")), List.of());
   }

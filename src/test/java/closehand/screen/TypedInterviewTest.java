@@ -21,6 +21,9 @@ class TypedInterviewTest {
   private static final Path FOLDER = Path.of("src", "test", "e2e");
   private static final int DIGITS_A_LINE = 60;
 
+  /** From this many digits on a storm of sizes may come. */
+  private static final int STORM = 300;
+
   @ParameterizedTest
   @CsvSource({"0,80,24", "0,40,12"})
   void theDigitsToTypeAreThoseTheScreensAskFor(int number, int columns, int rows)
@@ -31,10 +34,17 @@ class TypedInterviewTest {
     player.take(o -> o.words().startsWith("A clinician"));
     player.take(o -> o.words().startsWith("The whole interview"));
     player.take(o -> o.words().startsWith("Not sealed"));
+    int begun = player.typed().length();
     player.answer(wanted);
 
-    hold("case-" + number + ".digits", lines(player.typed()));
+    String name = "case-" + number + "-" + columns + "x" + rows + ".digits";
+    hold(name, paragraphs(player.typed(), begun, calmAfter(player, STORM)));
     hold("case-" + number + ".approaches", approaches(wanted));
+  }
+
+  /** Where a question is at its start, so that Home leads there again after a storm of sizes. */
+  private static int calmAfter(Player player, int typed) {
+    return player.calm().stream().filter(c -> c >= typed).findFirst().orElseThrow();
   }
 
   /** Every approach in the order of the advice, as it must come out of what was typed. */
@@ -42,6 +52,18 @@ class TypedInterviewTest {
     return CoreDesk.RULES.advise(answers).suggestions().stream()
         .map(s -> s.approach().id())
         .toList();
+  }
+
+  /**
+   * Three parts with an empty line between: up to the first question, up to the storm, the rest.
+   */
+  private static List<String> paragraphs(String digits, int begun, int storm) {
+    List<String> lines = new ArrayList<>(lines(digits.substring(0, begun)));
+    lines.add("");
+    lines.addAll(lines(digits.substring(begun, storm)));
+    lines.add("");
+    lines.addAll(lines(digits.substring(storm)));
+    return lines;
   }
 
   private static List<String> lines(String digits) {

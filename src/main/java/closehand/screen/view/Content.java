@@ -27,8 +27,17 @@ public record Content(
     keys = List.copyOf(keys);
   }
 
-  /** A key and what it does here, in a word or two. */
-  public record Hint(String key, String does) {}
+  /**
+   * A key and what it does here, in a word or two.
+   *
+   * @param always whether it is named however little room there is
+   */
+  public record Hint(String key, String does, boolean always) {
+    /** A key that is named where there is room. */
+    public Hint(String key, String does) {
+      this(key, does, false);
+    }
+  }
 
   /** How many things one can stand on. */
   public int stops() {

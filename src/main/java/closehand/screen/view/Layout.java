@@ -93,6 +93,22 @@ public final class Layout {
     return last >= 0 && rooms.rows() > 1 && last >= spot.top() + rooms.rows();
   }
 
+  /** Whether a thing one can stand on is seen as a whole, or as much of it as there is room for. */
+  public boolean isInSight(Spot spot, int stop) {
+    Spot now = settle(spot);
+    int rows = isUnread(now) ? rooms.rows() - 1 : rooms.rows();
+    return firstLine(stop) >= now.top() && mustSee(stop) < now.top() + rows;
+  }
+
+  /**
+   * The spot with the mark on a thing one can stand on, moved no further than it takes to see it.
+   */
+  public Spot bringing(Spot spot, int stop) {
+    int top = settle(spot).top();
+    int above = Math.min(top, firstLine(stop));
+    return new Spot(stop, isInSight(spot, stop) ? top : Math.max(above, topFor(stop)));
+  }
+
   /** Whether there are lines above or below what is seen. */
   boolean reachesBelow(Spot spot) {
     return spot.top() + rooms.rows() < lines.size();
@@ -141,9 +157,16 @@ public final class Layout {
     return settle(new Spot(chosen, top));
   }
 
-  /** A screenful up. */
+  /** A screenful up; the mark stays on what is in sight, if anything there can be taken. */
   public Spot pageUp(Spot spot) {
-    return new Spot(spot.chosen(), Math.max(0, spot.top() - step()));
+    Spot up = new Spot(spot.chosen(), Math.max(0, spot.top() - step()));
+    for (int stop = spot.chosen(); stop >= 0; stop--) {
+      Spot there = new Spot(stop, up.top());
+      if (firstLine(stop) >= up.top() && !isUnread(there)) {
+        return there;
+      }
+    }
+    return up;
   }
 
   private Spot furtherDown(Spot spot) {

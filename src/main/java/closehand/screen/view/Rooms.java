@@ -19,7 +19,7 @@ import java.util.List;
  * @param asideLeft the first column of the text beside the body; 0 when there is none
  * @param asideColumns its width
  * @param status the lines of the status, above the keys
- * @param keys whether the last row names keys
+ * @param keys how many rows at the foot name keys
  */
 record Rooms(
     int left,
@@ -30,14 +30,13 @@ record Rooms(
     int asideLeft,
     int asideColumns,
     List<String> status,
-    boolean keys) {
+    int keys) {
   /** Longest line of text in columns; WCAG 2.2 criterion 1.4.8 allows 80. */
   static final int WIDEST = 76;
 
   private static final int BESIDE_FROM = 112;
   private static final int BESIDE_WIDEST = 48;
   private static final int BESIDE_GAP = 4;
-  private static final int LOW = 4;
   private static final int MIDDLE = 8;
   private static final int STATUS_FROM = 10;
   private static final int TALL = 16;
@@ -49,10 +48,10 @@ record Rooms(
     boolean tall = size.rows() >= TALL;
     String heading = Clean.of(content.heading(), glyphs);
     boolean bar = size.rows() >= MIDDLE && CellText.width(heading) <= columns;
-    boolean keys = size.rows() >= LOW;
+    int keys = KeyRows.count(content.keys(), size.columns() - 2 * left, size.rows());
     List<String> status = status(content, columns, size.rows(), glyphs);
     int top = (bar ? 1 : 0) + (bar && tall ? 1 : 0);
-    int foot = (keys ? 1 : 0) + status.size() + (tall ? 1 : 0);
+    int foot = keys + status.size() + (tall ? 1 : 0);
     boolean beside =
         size.columns() >= BESIDE_FROM && tall && !content.aside().isEmpty() && !content.roomy();
     int asideLeft = beside ? left + columns + BESIDE_GAP : 0;

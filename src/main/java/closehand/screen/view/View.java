@@ -2,7 +2,6 @@ package closehand.screen.view;
 
 import closehand.report.Glyphs;
 import closehand.screen.frame.Canvas;
-import closehand.screen.frame.CellText;
 import closehand.screen.frame.Frame;
 import closehand.screen.frame.Role;
 import closehand.screen.frame.ScreenSize;
@@ -11,14 +10,8 @@ import java.util.List;
 /** Draws content at one size and place. Nothing is said by a role alone. */
 public final class View {
   private static final String MORE = "More below";
-  private static final String MORE_SHORT = "More";
+  private static final String YOURS = MORE + ": your answer";
   private static final String MARKED = "> ";
-
-  /** Blanks between two keys. */
-  private static final int GAP = 2;
-
-  /** Help, and the two keys that are enough for everything. */
-  private static final int ENOUGH = 3;
 
   private final Layout layout;
   private final Rooms rooms;
@@ -61,9 +54,15 @@ public final class View {
     if (unread) {
       int row = rooms.top() + rooms.rows() - 1;
       canvas.put(row, rooms.left(), MARKED, Role.MARK);
-      canvas.put(row, rooms.left() + MARKED.length(), MORE, Role.CHOSEN);
+      canvas.put(row, rooms.left() + MARKED.length(), more(), Role.CHOSEN);
       canvas.cursor(row, rooms.left());
     }
+  }
+
+  /** What is below; where it is the answer that stands, that is said. */
+  private String more() {
+    boolean answer = !layout.lines().get(layout.firstLine(spot.chosen())).tail().isEmpty();
+    return answer && MARKED.length() + YOURS.length() <= rooms.columns() ? YOURS : MORE;
   }
 
   private void line(int row, Line line) {
@@ -111,41 +110,33 @@ public final class View {
   }
 
   private void foot() {
-    int row = size.rows() - (rooms.keys() ? 1 : 0) - rooms.status().size();
+    int row = size.rows() - rooms.keys() - rooms.status().size();
     for (String line : rooms.status()) {
       canvas.put(row++, rooms.left(), line, Role.QUIET);
     }
-    if (rooms.keys()) {
-      keys(size.rows() - 1);
+    if (rooms.keys() > 0) {
+      keys();
     }
   }
 
-  private void keys(int row) {
-    boolean below = layout.reachesBelow(spot);
-    String more = below ? moreMark() : "";
+  private void keys() {
+    int columns = size.columns() - 2 * rooms.left();
+    KeyRows keys =
+        KeyRows.of(layout.content().keys(), columns, rooms.keys(), layout.reachesBelow(spot));
+    int last = size.rows() - 1;
+    int end = keys(last, keys.last());
+    if (rooms.keys() > 1) {
+      end = keys(last - 1, keys.above());
+    }
+    canvas.put(last - rooms.keys() + 1, end, keys.more(), Role.BAR);
+  }
+
+  private int keys(int row, List<Content.Hint> hints) {
     int column = rooms.left();
-    // That something is hidden matters more than any key but the first.
-    int edge = size.columns() - rooms.left() - (below ? more.length() + GAP : 0);
-    for (Content.Hint hint : layout.content().keys()) {
-      if (column + width(hint) <= edge) {
-        column = canvas.put(row, column, hint.key(), Role.KEY);
-        column = canvas.put(row, column + 1, hint.does(), Role.BAR) + GAP;
-      }
+    for (Content.Hint hint : hints) {
+      column = canvas.put(row, column, hint.key(), Role.KEY);
+      column = canvas.put(row, column + 1, hint.does(), Role.BAR) + KeyRows.GAP;
     }
-    if (below && column + more.length() <= size.columns()) {
-      canvas.put(row, column, more, Role.BAR);
-    }
-  }
-
-  /** The short word where it makes room for the keys that are enough for everything. */
-  private String moreMark() {
-    int room = size.columns() - 2 * rooms.left();
-    int keys = layout.content().keys().stream().limit(ENOUGH).mapToInt(h -> width(h) + GAP).sum();
-    boolean helps = keys + MORE.length() > room && keys + MORE_SHORT.length() <= room;
-    return helps ? MORE_SHORT : MORE;
-  }
-
-  private static int width(Content.Hint hint) {
-    return CellText.width(hint.key()) + 1 + CellText.width(hint.does());
+    return column;
   }
 }
