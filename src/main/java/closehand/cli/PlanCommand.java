@@ -6,6 +6,7 @@ import closehand.bank.Hint;
 import closehand.json.MixWriter;
 import closehand.json.PlanWriter;
 import closehand.plan.ControlPlan;
+import closehand.plan.KeptWishes;
 import closehand.plan.Mixes;
 import closehand.plan.PlanAsk;
 import closehand.plan.Planned;
@@ -149,7 +150,11 @@ final class PlanCommand {
     String json = json(input, plans, rated.get());
     print(wanted.json() ? json : text(input, plans, rated.get()));
     if (keeping.isPresent()) {
-      int code = keeping.get().keep(input.bank(), json);
+      int code =
+          keeping
+              .get()
+              .keep(
+                  input.bank(), json, before -> KeptWishes.with(before, plans, ask.get().wishes()));
       if (code != ExitCode.DONE) {
         return code;
       }

@@ -8,6 +8,7 @@ import closehand.casefile.CaseStore;
 import closehand.casefile.Holder;
 import closehand.casefile.Passphrases;
 import closehand.json.CaseDocument;
+import closehand.plan.PlanChanges;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -43,12 +44,17 @@ final class PlanKeeping {
    * Adds the plan to the case.
    *
    * @param plan one JSON object
+   * @param wishes what is changed by hand from now on, out of what was before
    * @return the exit code; what went wrong has been said
    */
-  int keep(Bank bank, String plan) throws IOException {
+  int keep(Bank bank, String plan, UnaryOperator<PlanChanges> wishes) throws IOException {
     String version = bank.questionnaire().version();
     return change(
-        bank, d -> d.planned(Moment.now(surroundings.clock()), version, plan), "The plan");
+        bank,
+        d ->
+            d.planned(Moment.now(surroundings.clock()), version, plan)
+                .changing(wishes.apply(d.changes())),
+        "The plan");
   }
 
   /**

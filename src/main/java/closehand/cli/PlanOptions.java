@@ -88,7 +88,10 @@ final class PlanOptions extends Subcommand {
       description = "Each suggested control alone, and what each adds to the best plan.")
   private boolean compare;
 
-  @Option(names = "--keep", description = "Keep this plan in the case, as it is given now.")
+  @Option(
+      names = "--keep",
+      description =
+          "Keep this plan in the case, as it is given now, and the wishes of --set for later ones.")
   private boolean keep;
 
   @Option(names = "--json", description = "One JSON object for other programs.")

@@ -22,6 +22,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -206,7 +207,15 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   public List<String> look() {
     CaseOpening.Found one = found.orElseThrow();
     PageInput input = pages().input(one.interview(), one.saved().name(), surroundings.today());
-    return List.of(PlayerPage.of(input, glyphs).split("\n", -1));
+    Case whole =
+        new Case(
+            one.interview().answers(),
+            one.saved().name(),
+            Optional.of(one.interview()),
+            Optional.of(one.file().document()),
+            Map.of());
+    PageInput ranked = Pages.ranked(input, Pages.planning(input, whole));
+    return List.of(PlayerPage.of(ranked, glyphs).split("\n", -1));
   }
 
   @Override

@@ -28,17 +28,8 @@ public final class MixWriter {
     out.writeNumberField("game", game.best().plan().game());
     texts(out, "best", game.best().plan().approaches());
     out.writeNumberField("cost", game.best().plan().cost());
-    out.writeArrayFieldStart("alone");
-    for (Mixes.Mix mix : game.alone()) {
-      out.writeStartObject();
-      texts(out, "approaches", mix.approaches());
-      out.writeNumberField("points", mix.points());
-      out.writeNumberField("neededPlaced", mix.mustsPlaced());
-      out.writeNumberField("needed", mix.musts());
-      out.writeNumberField("cost", mix.cost());
-      out.writeEndObject();
-    }
-    out.writeEndArray();
+    mixes(out, "alone", game.alone());
+    mixes(out, "together", game.together());
     out.writeArrayFieldStart("adds");
     for (Mixes.Added added : game.added()) {
       out.writeStartObject();
@@ -51,6 +42,21 @@ public final class MixWriter {
     }
     out.writeEndArray();
     out.writeEndObject();
+  }
+
+  private static void mixes(JsonGenerator out, String name, List<Mixes.Mix> mixes)
+      throws IOException {
+    out.writeArrayFieldStart(name);
+    for (Mixes.Mix mix : mixes) {
+      out.writeStartObject();
+      texts(out, "approaches", mix.approaches());
+      out.writeNumberField("points", mix.points());
+      out.writeNumberField("neededPlaced", mix.mustsPlaced());
+      out.writeNumberField("needed", mix.musts());
+      out.writeNumberField("cost", mix.cost());
+      out.writeEndObject();
+    }
+    out.writeEndArray();
   }
 
   private static void texts(JsonGenerator out, String name, List<String> values)

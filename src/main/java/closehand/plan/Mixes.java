@@ -72,11 +72,13 @@ public final class Mixes {
    *
    * @param best the best plan of all suggested approaches
    * @param alone each approach by itself, best first
+   * @param together every useful combination of two and more, best first
    * @param added what each part of the best plan adds; empty when it has only one
    */
-  public record Comparison(Planned best, List<Mix> alone, List<Added> added) {
+  public record Comparison(Planned best, List<Mix> alone, List<Mix> together, List<Added> added) {
     public Comparison {
       alone = List.copyOf(alone);
+      together = List.copyOf(together);
       added = List.copyOf(added);
     }
   }
@@ -100,7 +102,7 @@ public final class Mixes {
       List<String> others = used.stream().filter(a -> !a.equals(approach)).toList();
       added.add(added(approach, best, planning.plan(slot, ask.only(others), budget.get())));
     }
-    return new Comparison(best, alone, added);
+    return new Comparison(best, alone, Combinations.of(best, alone, points, budget.get()), added);
   }
 
   /** What one plan says of the approaches it was made with. */

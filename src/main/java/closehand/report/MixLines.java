@@ -9,6 +9,7 @@ import java.util.List;
 /** The suggested controls compared by the plans they allow. */
 public final class MixLines {
   private static final int MOST_NAMES = 4;
+  private static final int MOST_TOGETHER = 6;
   private static final double PERCENT = 100;
 
   private MixLines() {}
@@ -35,6 +36,7 @@ public final class MixLines {
     for (Mixes.Mix mix : game.alone()) {
       pieces.add(Paragraph.numbered(++place, alone(bank, mix)));
     }
+    pieces.addAll(together(bank, game));
     pieces.add(new Gap());
     pieces.add(
         Paragraph.of(
@@ -47,6 +49,39 @@ public final class MixLines {
       pieces.add(Paragraph.item(added(bank, added)));
     }
     return pieces;
+  }
+
+  /** Combinations, each beside the best of its parts alone. */
+  private static List<Piece> together(Bank bank, Mixes.Comparison game) {
+    List<Piece> pieces = new ArrayList<>();
+    int place = 0;
+    for (Mixes.Mix mix : game.together().stream().limit(MOST_TOGETHER).toList()) {
+      pieces.add(
+          Paragraph.numbered(
+              ++place, Phrases.bare(alone(bank, mix)) + beside(game.alone(), mix) + "."));
+    }
+    if (!pieces.isEmpty()) {
+      pieces.add(0, Paragraph.of("Together, ranked in the same way:"));
+      pieces.add(0, new Gap());
+    }
+    return pieces;
+  }
+
+  private static String beside(List<Mixes.Mix> alone, Mixes.Mix mix) {
+    List<Mixes.Mix> parts =
+        alone.stream().filter(a -> mix.approaches().containsAll(a.approaches())).toList();
+    int most = parts.stream().mapToInt(Mixes.Mix::mustsPlaced).max().orElse(0);
+    if (mix.mustsPlaced() > most) {
+      return ", " + (mix.mustsPlaced() - most) + " more than with the best of them alone";
+    }
+    long least =
+        parts.stream()
+            .filter(p -> p.mustsPlaced() == most)
+            .mapToLong(Mixes.Mix::cost)
+            .min()
+            .orElse(mix.cost());
+    long percent = least == 0 ? 0 : Math.round(PERCENT * (least - mix.cost()) / least);
+    return percent > 0 ? ", " + percent + " % fewer than with the best of them alone" : "";
   }
 
   private static String alone(Bank bank, Mixes.Mix mix) {

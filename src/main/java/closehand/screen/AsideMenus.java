@@ -169,7 +169,7 @@ final class AsideMenus {
       leave.offer(
           2, "Practise the plan now", new Act.Run(new Effect.Leave(Effect.Ending.TO_PRACTICE)));
       leave.offer(
-          4,
+          3,
           "Try a set-up now, and note it",
           new Act.Run(new Effect.Leave(Effect.Ending.TO_TRIAL)));
     }

@@ -66,4 +66,17 @@ class ByHandTest {
     assertTrue(text.contains("Type one of the numbers; 0 goes back."), text);
     assertEquals(before, plan());
   }
+
+  @Test
+  void aWishOfTheCommandLineIsKeptWithItsPlan() {
+    String home = folder.toString();
+    String[] wish = {"--game", "0", "--set", "Confirm=second"};
+    assertTrue(plan().contains("Confirm: wheel up, right index finger"), plan());
+    World.run("", "plan", NAME, "--home", home, wish[0], wish[1], wish[2], wish[3]);
+    assertFalse(plan().contains("Confirm: second button"), "only looked at");
+    World kept =
+        World.run("", "plan", NAME, "--home", home, wish[0], wish[1], wish[2], wish[3], "--keep");
+    assertTrue(kept.error().contains("The plan is kept"), kept.error());
+    assertTrue(plan().contains("Confirm: second button"), plan());
+  }
 }

@@ -10,6 +10,7 @@ import closehand.measure.practice.StopReason;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -53,9 +54,9 @@ class TriedTest {
   void everyNameThatOlderCasesHaveIsTheSameSignInEveryActivity(String name, StopSign sign) {
     Tried all =
         tried(
-            String.format(TRIAL, stopped(name)),
-            String.format(PRACTICE, stopped(name)),
-            String.format(POINTING, stopped(name)));
+            String.format(Locale.ROOT, TRIAL, stopped(name)),
+            String.format(Locale.ROOT, PRACTICE, stopped(name)),
+            String.format(Locale.ROOT, POINTING, stopped(name)));
     assertEquals(Optional.of(sign), all.trials().get(0).stopped());
     assertEquals(Optional.of(StopReason.of(sign)), all.practice().get(0).stop());
     assertEquals(Optional.of(StopReason.of(sign)), all.pointing().get(0).stop());
@@ -64,15 +65,16 @@ class TriedTest {
 
   @Test
   void whatIsNoSignIsReadWhereItCanBe() {
-    Tried all = tried(String.format(PRACTICE, stopped("time")));
+    Tried all = tried(String.format(Locale.ROOT, PRACTICE, stopped("time")));
     assertEquals(Optional.of(StopReason.TIME), all.practice().get(0).stop());
-    assertEquals(List.of("2026-11-25"), tried(String.format(TRIAL, stopped("time"))).unread());
+    assertEquals(
+        List.of("2026-11-25"), tried(String.format(Locale.ROOT, TRIAL, stopped("time"))).unread());
   }
 
   @ParameterizedTest
   @ValueSource(strings = {TRIAL, PRACTICE, POINTING})
   void aStopOfANameNobodyKnowsIsNeverTakenForNoStop(String format) {
-    Tried all = tried(String.format(format, stopped("boredom")));
+    Tried all = tried(String.format(Locale.ROOT, format, stopped("boredom")));
     assertEquals(List.of("2026-11-25"), all.unread());
     assertTrue(all.trials().isEmpty() && all.practice().isEmpty() && all.pointing().isEmpty());
   }
@@ -92,8 +94,12 @@ class TriedTest {
 
   @Test
   void aDamagedRecordDoesNotHideTheGoodOnes() {
-    String bad = String.format(TRIAL, ", \"minutes\": \"many\"");
-    Tried all = tried(bad, String.format(TRIAL, stopped("pain")), String.format(PRACTICE, ""));
+    String bad = String.format(Locale.ROOT, TRIAL, ", \"minutes\": \"many\"");
+    Tried all =
+        tried(
+            bad,
+            String.format(Locale.ROOT, TRIAL, stopped("pain")),
+            String.format(Locale.ROOT, PRACTICE, ""));
     assertEquals(1, all.trials().size());
     assertEquals(1, all.practice().size());
     assertEquals(List.of("2026-11-25"), all.unread());

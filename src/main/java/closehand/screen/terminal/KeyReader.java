@@ -5,8 +5,10 @@ import java.io.FileInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Arrays;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * Waits for the keyboard on a thread of its own; does nothing at all while nobody types.
@@ -17,7 +19,8 @@ import java.util.concurrent.BlockingQueue;
  */
 final class KeyReader implements Runnable {
   private static final int PIECE = 4096;
-  private static Optional<KeyReader> ofProcess = Optional.empty();
+  private static final AtomicReference<Optional<KeyReader>> OF_PROCESS =
+      new AtomicReference<>(Optional.empty());
 
   private final InputStream input;
   private BlockingQueue<Arrival> arrivals;
@@ -46,11 +49,12 @@ final class KeyReader implements Runnable {
   }
 
   private static synchronized void ofProcess(InputStream input, BlockingQueue<Arrival> arrivals) {
-    if (ofProcess.isPresent()) {
-      ofProcess.get().handTo(arrivals);
+    Optional<KeyReader> running = Objects.requireNonNull(OF_PROCESS.get());
+    if (running.isPresent()) {
+      running.get().handTo(arrivals);
     } else {
       KeyReader reader = new KeyReader(input, arrivals);
-      ofProcess = Optional.of(reader);
+      OF_PROCESS.set(Optional.of(reader));
       begin(reader);
     }
   }

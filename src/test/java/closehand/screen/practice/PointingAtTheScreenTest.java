@@ -17,6 +17,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Pointing at a terminal that exists in memory, by mouse reports and by arrow keys. */
 class PointingAtTheScreenTest {
@@ -104,5 +106,25 @@ class PointingAtTheScreenTest {
   void aWindowTooNarrowIsSaidAndNothingBegins() {
     screen.resize(30, 20).press("2").expectWords("this window is too narrow").press("1");
     screen.expectNoLine("=====");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "2,PAIN",
+    "31,NUMB",
+    "32,FAINT",
+    "33,CHEST",
+    "34,SPASM",
+    "35,SKIN",
+    "36,BALANCE",
+    "4,WISH",
+    "5,DISTRESS",
+    "6,ALONE"
+  })
+  void everyStopSignEndsPointingAndIsKept(String keys, StopSign sign) {
+    screen.press("2", "1", "Backspace");
+    keys.codePoints().forEach(k -> screen.press(Character.toString(k)));
+    assertEquals(Optional.of(StopReason.of(sign)), finished.get(0).stop());
+    screen.expectWords("STOPPED. " + CoreStops.all().words(sign));
   }
 }
