@@ -9,6 +9,7 @@ import java.util.function.Supplier;
  */
 final class Ahead<T> {
   private final Thread thread;
+  private boolean begun;
   private Optional<T> made = Optional.empty();
   private Optional<RuntimeException> trouble = Optional.empty();
 
@@ -20,8 +21,21 @@ final class Ahead<T> {
   /** Begins to make it. */
   static <T> Ahead<T> begin(String name, Supplier<T> maker) {
     Ahead<T> ahead = new Ahead<>(name, maker);
-    ahead.thread.start();
+    ahead.begin();
     return ahead;
+  }
+
+  /** Makes it as soon as somebody says so or needs it. */
+  static <T> Ahead<T> later(String name, Supplier<T> maker) {
+    return new Ahead<>(name, maker);
+  }
+
+  /** Begins to make it, unless that has begun. */
+  synchronized void begin() {
+    if (!begun) {
+      begun = true;
+      thread.start();
+    }
   }
 
   /** A class of its own: the first lambda of a run takes Java longer than all of this. */
@@ -42,6 +56,7 @@ final class Ahead<T> {
 
   /** What was made, once it is; or the exception that came instead. */
   T get() {
+    begin();
     boolean interrupted = false;
     while (thread.isAlive()) {
       try {

@@ -50,6 +50,11 @@ final class BankSource {
     }
   }
 
+  /** The same as soon as somebody says so or needs it. */
+  static Ahead<Loaded> later(Optional<Path> folder) {
+    return Ahead.later("bank", new Loading(folder));
+  }
+
   /** What {@link #ahead} loads, once it is. */
   static Loaded await(Ahead<Loaded> ahead) throws IOException {
     try {

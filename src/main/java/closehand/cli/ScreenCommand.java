@@ -7,6 +7,7 @@ import closehand.interview.Provenance;
 import closehand.report.Glyphs;
 import closehand.screen.CaseBook;
 import closehand.screen.Wish;
+import closehand.screen.frame.ScreenSize;
 import closehand.screen.terminal.FaceChoice;
 import closehand.screen.terminal.FullScreen;
 import closehand.screen.terminal.Theme;
@@ -113,7 +114,10 @@ final class ScreenCommand {
       surroundings.error().println("A theme is plain, contrast or mono.");
       return Optional.of(ExitCode.USAGE);
     }
-    Ahead<BankSource.Loaded> loading = BankSource.ahead(wanted.bank);
+    Thread characters = new Thread(FullScreen::prepare, "characters");
+    characters.setDaemon(true);
+    characters.start();
+    Ahead<BankSource.Loaded> loading = BankSource.later(wanted.bank);
     if (wanted.bank.isPresent() && BankSource.await(loading).bank().isEmpty()) {
       Commands.report(BankSource.await(loading).problems(), surroundings);
       return Optional.of(ExitCode.BAD_DATA);
@@ -137,16 +141,14 @@ final class ScreenCommand {
       if (ended.isPresent()) {
         return ended;
       }
-      Optional<FullScreen> screen =
-          FullScreen.takeOver(
-              new FileInputStream(FileDescriptor.in),
-              new FileOutputStream(FileDescriptor.out),
-              surroundings.characters(),
-              theme);
+      Ahead<Optional<FullScreen>> taking = Ahead.begin("terminal", new Taking(surroundings, theme));
+      // While the terminal is asked, what it will show is laid out once: the second time is quick.
+      session.face().frame(ScreenSize.USUAL);
+      Optional<FullScreen> screen = taking.get();
       if (screen.isEmpty()) {
         return lineByLine(FaceChoice.noSetUp());
       }
-      screen.get().show(session.face());
+      screen.get().show(session.face(), loading::begin);
       code = session.finish();
       next = session.next();
       name = session.book().stored().map(StoredCase::name).orElse("");
@@ -155,6 +157,19 @@ final class ScreenCommand {
         code == ExitCode.DONE && next.isPresent() && !name.isEmpty()
             ? new GoingOn(surroundings, wanted).run(next.get(), name, /* lines= */ false)
             : code);
+  }
+
+  /** Takes the terminal over on another thread. */
+  private record Taking(Surroundings surroundings, Theme theme)
+      implements Supplier<Optional<FullScreen>> {
+    @Override
+    public Optional<FullScreen> get() {
+      return FullScreen.takeOver(
+          new FileInputStream(FileDescriptor.in),
+          new FileOutputStream(FileDescriptor.out),
+          surroundings.characters(),
+          theme);
+    }
   }
 
   private Optional<Integer> lineByLine(FaceChoice choice) {

@@ -42,7 +42,10 @@ public record Progress(
   public record Part(String id, int answered, int total) {}
 
   static Progress of(Interview interview) {
-    Walk walk = new Walk(interview);
+    return of(interview, new Walk(interview));
+  }
+
+  static Progress of(Interview interview, Walk walk) {
     // Question by question whether it has all its answers, part by part.
     Map<String, Map<String, Boolean>> parts = new LinkedHashMap<>();
     Set<String> questions = new LinkedHashSet<>();

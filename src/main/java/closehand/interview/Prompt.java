@@ -63,7 +63,7 @@ public record Prompt(
     Walk walk = new Walk(interview);
     List<Outline.Place> fields = new ArrayList<>(interview.outline().placesOf(place.question()));
     fields.removeIf(p -> !walk.enablement().applies(p.fact()));
-    Optional<String> mode = mode(walk.enablement().effective());
+    Optional<String> mode = mode(interview.answers(), walk.enablement());
     boolean onCall = mode.filter(WellKnown.VIDEO::equals).isPresent();
     Question question = place.question();
     Field field = place.field();
@@ -72,7 +72,7 @@ public record Prompt(
         question,
         field,
         fields.indexOf(place) <= 0,
-        position(interview, place),
+        position(interview, place, walk),
         onCall ? question.remoteText().orElse(question.text()) : question.text(),
         onCall ? field.remoteLabel().orElse(field.label()) : field.label(),
         interview.asker() == Provenance.By.PLAYER ? alone(question) : howToSee(question, mode),
@@ -82,16 +82,17 @@ public record Prompt(
         line(fields, place, walk));
   }
 
-  private static String position(Interview interview, Outline.Place place) {
-    Progress progress = Progress.of(interview);
+  private static String position(Interview interview, Outline.Place place, Walk walk) {
+    Progress progress = Progress.of(interview, walk);
     return interview.route() == Interview.Route.BRIEF
         ? progress.positionByTelling(place)
         : progress.position(place);
   }
 
-  private static Optional<String> mode(Answers answers) {
+  private static Optional<String> mode(Answers answers, Enablement enablement) {
     return answers
         .value(WellKnown.SESSION_MODE)
+        .filter(v -> enablement.applies(WellKnown.SESSION_MODE))
         .filter(v -> v instanceof Value.Code)
         .map(v -> ((Value.Code) v).code());
   }

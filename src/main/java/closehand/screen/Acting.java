@@ -104,7 +104,7 @@ final class Acting {
   }
 
   private static Optional<Prompt> prompt(ScreenModel model) {
-    return model.talk().flatMap(t -> t.interview().current());
+    return model.talk().flatMap(Talk::prompt);
   }
 
   private static ScreenModel.Step give(ScreenModel model, Act.Give give) {

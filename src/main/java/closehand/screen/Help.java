@@ -12,7 +12,7 @@ final class Help {
 
   static Shown of(ScreenModel model) {
     Shown.Builder help = new Shown.Builder("Help");
-    Optional<Prompt> prompt = model.talk().flatMap(t -> t.interview().current());
+    Optional<Prompt> prompt = model.talk().flatMap(Talk::prompt);
     prompt.ifPresent(
         p -> {
           help.add(Block.strong("Why we ask this"));

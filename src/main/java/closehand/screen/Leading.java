@@ -72,8 +72,7 @@ final class Leading {
   private static ScreenModel based(ScreenModel model) {
     Talk talk = model.talk().orElseThrow();
     Screen base =
-        talk.interview()
-            .current()
+        talk.prompt()
             .<Screen>map(prompt -> QuestionScreen.of(talk, prompt))
             .orElseGet(() -> Menu.of(Menu.Kind.FINISHED));
     ScreenModel next = model.piled(List.of(model.fresh(base)));
@@ -84,7 +83,7 @@ final class Leading {
   /** With the notices that are due on top, the strongest in sight. */
   private static ScreenModel announced(ScreenModel model) {
     Talk talk = model.talk().orElseThrow();
-    Optional<Prompt> prompt = talk.interview().current();
+    Optional<Prompt> prompt = talk.prompt();
     Announced.Due due = talk.announced().due(talk.consultation(), prompt);
     ScreenModel next = model.with(talk.hearing(due.then()));
     if (due.ends() && !talk.again()) {

@@ -28,7 +28,7 @@ final class Steering {
         message instanceof Message.Give
             || message instanceof Message.NoAnswer
             || message instanceof Message.Lower;
-    boolean between = interview.current().map(Prompt::firstOfQuestion).orElse(false);
+    boolean between = talk.prompt().map(Prompt::firstOfQuestion).orElse(false);
     if (!answered
         || !between
         || interview.route() != Interview.Route.BRIEF

@@ -3,6 +3,7 @@ package closehand.screen;
 import closehand.bank.Field;
 import closehand.interview.Interview;
 import closehand.interview.Message;
+import closehand.interview.Prompt;
 import closehand.interview.Provenance;
 import closehand.report.Advisor;
 import closehand.report.Announced;
@@ -16,6 +17,7 @@ import java.util.Optional;
  *
  * @param advisor what the answers mean
  * @param interview the interview as it stands
+ * @param prompt its current question, put together once
  * @param consultation what its answers mean
  * @param by who answers, where it was set
  * @param how how answers are known, where it was set
@@ -28,6 +30,7 @@ import java.util.Optional;
 record Talk(
     Advisor advisor,
     Interview interview,
+    Optional<Prompt> prompt,
     Consultation consultation,
     Optional<Provenance.By> by,
     Optional<Provenance.How> how,
@@ -46,6 +49,7 @@ record Talk(
     return new Talk(
             advisor,
             interview,
+            interview.current(),
             consultation,
             Optional.empty(),
             Optional.empty(),
@@ -85,8 +89,7 @@ record Talk(
 
   /** What takes up the task that answers the question in sight, if there is one. */
   Optional<Message> task() {
-    return interview
-        .current()
+    return prompt
         .flatMap(p -> advisor.taskBook().flatMap(book -> book.taskFor(p.field().fact())))
         .flatMap(t -> advisor.tasks().map(gate -> gate.takeUp(interview, t)));
   }
@@ -117,17 +120,19 @@ record Talk(
   }
 
   private Talk with(Interview next, Consultation meaning, List<Interview> before) {
-    return new Talk(advisor, next, meaning, by, how, announced, again, then, before, trouble);
+    return new Talk(
+        advisor, next, next.current(), meaning, by, how, announced, again, then, before, trouble);
   }
 
   Talk answering(boolean on) {
-    return new Talk(advisor, interview, consultation, by, how, announced, on, then, past, trouble);
+    return new Talk(
+        advisor, interview, prompt, consultation, by, how, announced, on, then, past, trouble);
   }
 
   /** With a field to return to once an answer is corrected, or none. */
   Talk returning(Optional<String> fact) {
     return new Talk(
-        advisor, interview, consultation, by, how, announced, again, fact, past, trouble);
+        advisor, interview, prompt, consultation, by, how, announced, again, fact, past, trouble);
   }
 
   /** Back where somebody was before correcting an answer; the same where that cannot be asked. */
@@ -141,13 +146,15 @@ record Talk(
   }
 
   Talk hearing(Announced next) {
-    return new Talk(advisor, interview, consultation, by, how, next, again, then, past, trouble);
+    return new Talk(
+        advisor, interview, prompt, consultation, by, how, next, again, then, past, trouble);
   }
 
   Talk from(Optional<Provenance.By> person, Optional<Provenance.How> way) {
     return new Talk(
         advisor,
         interview,
+        prompt,
         consultation,
         person.or(() -> by),
         way.or(() -> how),
@@ -160,6 +167,6 @@ record Talk(
 
   Talk troubled(List<String> sentences) {
     return new Talk(
-        advisor, interview, consultation, by, how, announced, again, then, past, sentences);
+        advisor, interview, prompt, consultation, by, how, announced, again, then, past, sentences);
   }
 }

@@ -10,11 +10,28 @@ import java.util.List;
  * that writing systems use. From memory; terminals differ in rare characters.
  */
 public final class CellText {
+  private static final int ASCII_END = 0x7f;
+
+  /** Nearly all there is to show, so that each piece need not be cut out anew. */
+  private static final String[] SINGLE = new String[ASCII_END];
+
+  static {
+    for (int i = 0; i < ASCII_END; i++) {
+      SINGLE[i] = String.valueOf((char) i);
+    }
+  }
+
   private CellText() {}
 
   /** The text in pieces of one base character with the marks that sit on it. */
   public static List<String> clusters(String text) {
     List<String> clusters = new ArrayList<>(text.length());
+    if (isAscii(text)) {
+      for (int i = 0; i < text.length(); i++) {
+        clusters.add(SINGLE[text.charAt(i)]);
+      }
+      return clusters;
+    }
     int start = 0;
     for (int i = 0; i < text.length(); ) {
       int point = text.codePointAt(i);
@@ -32,15 +49,23 @@ public final class CellText {
 
   /** How many cells the whole text takes. */
   public static int width(String text) {
+    if (isAscii(text)) {
+      return text.length();
+    }
     int width = 0;
-    for (String cluster : isAscii(text) ? List.<String>of() : clusters(text)) {
+    for (String cluster : clusters(text)) {
       width += Math.max(1, widthOf(cluster.codePointAt(0)));
     }
-    return isAscii(text) ? text.length() : width;
+    return width;
   }
 
   private static boolean isAscii(String text) {
-    return text.chars().allMatch(c -> c < 0x7f);
+    for (int i = 0; i < text.length(); i++) {
+      if (text.charAt(i) >= ASCII_END) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static int widthOf(int point) {

@@ -1,5 +1,6 @@
 package closehand.screen.frame;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -12,11 +13,16 @@ import java.util.List;
 public record Frame(ScreenSize size, List<List<Cell>> rows, Cursor cursor) {
   /** Copies the rows; a row too many or too short, or a cursor outside, is a caller's bug. */
   public Frame {
-    rows = rows.stream().map(List::copyOf).toList();
-    int columns = size.columns();
-    if (rows.size() != size.rows() || rows.stream().anyMatch(r -> r.size() != columns)) {
+    List<List<Cell>> copies = new ArrayList<>(rows.size());
+    boolean fills = rows.size() == size.rows();
+    for (List<Cell> row : rows) {
+      fills &= row.size() == size.columns();
+      copies.add(List.copyOf(row));
+    }
+    if (!fills) {
       throw new IllegalArgumentException("the rows do not fill a screen of " + size);
     }
+    rows = List.copyOf(copies);
     if (!size.holds(cursor.row(), cursor.column())) {
       throw new IllegalArgumentException("the cursor stands outside a screen of " + size);
     }

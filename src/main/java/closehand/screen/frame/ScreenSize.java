@@ -22,6 +22,17 @@ public record ScreenSize(int columns, int rows) {
     return row >= 0 && row < rows && column >= 0 && column < columns;
   }
 
+  /** Every frame compares sizes, and what Java makes up for records is slow to be made up. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof ScreenSize size && size.columns == columns && size.rows == rows;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * columns + rows;
+  }
+
   @Override
   public String toString() {
     return columns + "x" + rows;

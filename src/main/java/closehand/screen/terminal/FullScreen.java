@@ -44,6 +44,14 @@ public final class FullScreen {
   }
 
   /**
+   * Has Java load what the library needs to make its first character, which takes longer than
+   * painting one. Meant for another thread, while the terminal is being asked.
+   */
+  public static void prepare() {
+    Painter.prepare();
+  }
+
+  /**
    * Takes the terminal over.
    *
    * @param input the keyboard, as bytes
@@ -98,10 +106,20 @@ public final class FullScreen {
 
   /** Shows this until it is over, then gives the terminal back. */
   public void show(Showing showing) throws IOException {
+    show(showing, () -> {});
+  }
+
+  /**
+   * Shows this until it is over, then gives the terminal back.
+   *
+   * @param shown is done as soon as the first frame stands there, and should only begin things
+   */
+  public void show(Showing showing, Runnable shown) throws IOException {
     try {
       TerminalScreen screen = terminal.open();
       Stage stage = new Stage(showing, screen, theme);
       terminal.paint(stage);
+      shown.run();
       KeyReader.start(input, arrivals);
       WindowSignal.onChange(() -> arrivals.add(new Arrival.WindowChanged()));
       // The window may have changed before anybody listened.

@@ -14,6 +14,7 @@ import java.util.EnumMap;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Puts frames on a screen; only the cells that differ are sent.
@@ -21,13 +22,28 @@ import java.util.Map;
  * <p>The terminal's own cursor is always shown where the frame wants it.
  */
 final class Painter {
+  /** The first wide character (Unicode Standard Annex 11, EastAsianWidth: Hangul Jamo). */
+  private static final char FIRST_WIDE = 0x1100;
+
+  /** Punctuation, arrows, lines, blocks and geometric shapes: not wide (the same annex). */
+  private static final char FIRST_SIGN = 0x2010;
+
+  private static final char LAST_SIGN = 0x25FF;
+
   private final Screen screen;
   private final Theme theme;
   private final Map<Role, Map<String, TextCharacter>> made = new EnumMap<>(Role.class);
+  private Optional<Frame> painted = Optional.empty();
+  private Optional<TextCharacter> blank = Optional.empty();
 
   Painter(Screen screen, Theme theme) {
     this.screen = screen;
     this.theme = theme;
+  }
+
+  /** Makes a first character, which loads what all others are checked with. */
+  static void prepare() {
+    make(Cell.BLANK.text(), Look.NONE);
   }
 
   /**
@@ -36,26 +52,49 @@ final class Painter {
    * @param afresh whether to send every cell, as after a change of size
    */
   void paint(Frame frame, boolean afresh) throws IOException {
+    Optional<Frame> before = afresh ? Optional.empty() : painted;
     for (int row = 0; row < frame.size().rows(); row++) {
-      paintRow(frame, row);
+      if (before.isEmpty() || !sameRow(frame, before.get(), row)) {
+        paintRow(frame, row);
+      }
     }
+    painted = Optional.of(frame);
     screen.setCursorPosition(new TerminalPosition(frame.cursor().column(), frame.cursor().row()));
     screen.refresh(afresh ? Screen.RefreshType.COMPLETE : Screen.RefreshType.DELTA);
+  }
+
+  private static boolean sameRow(Frame frame, Frame before, int row) {
+    boolean same = frame.size().equals(before.size());
+    for (int column = 0; same && column < frame.size().columns(); column++) {
+      same = frame.cell(row, column).looksLike(before.cell(row, column));
+    }
+    return same;
   }
 
   private void paintRow(Frame frame, int row) {
     int columns = frame.size().columns();
     for (int column = 0; column < columns; column++) {
       Cell cell = frame.cell(row, column);
-      screen.setCharacter(column, row, character(cell.text(), cell.role()));
+      screen.setCharacter(column, row, character(cell));
       boolean wide = column + 1 < columns && frame.cell(row, column + 1).text().isEmpty();
       if (wide) {
         column++;
         if (!screen.getBackCharacter(column - 1, row).isDoubleWidth()) {
-          screen.setCharacter(column, row, character(" ", cell.role()));
+          screen.setCharacter(column, row, character(new Cell(" ", cell.role())));
         }
       }
     }
+  }
+
+  /** Most cells are the blank one; it is not looked up again and again. */
+  private TextCharacter character(Cell cell) {
+    if (cell != Cell.BLANK) {
+      return character(cell.text(), cell.role());
+    }
+    if (blank.isEmpty()) {
+      blank = Optional.of(character(cell.text(), cell.role()));
+    }
+    return blank.get();
   }
 
   private TextCharacter character(String text, Role role) {
@@ -63,6 +102,7 @@ final class Painter {
         .computeIfAbsent(text, t -> make(t, theme.look(role)));
   }
 
+  @SuppressWarnings("deprecation") // the library's other ways look up how wide each character is
   private static TextCharacter make(String text, Look look) {
     EnumSet<SGR> marks = EnumSet.noneOf(SGR.class);
     if (look.bold()) {
@@ -78,7 +118,49 @@ final class Painter {
         look.colours().<TextColor>map(c -> indexed(c.foreground())).orElse(TextColor.ANSI.DEFAULT);
     TextColor background =
         look.colours().<TextColor>map(c -> indexed(c.background())).orElse(TextColor.ANSI.DEFAULT);
-    return TextCharacter.fromString(agreed(text), foreground, background, marks)[0];
+    if (isPlainlyNarrow(text)) {
+      return new Fixed(new TextCharacter(text.charAt(0), foreground, background, marks), false);
+    }
+    String shown = agreed(text);
+    return new Fixed(
+        TextCharacter.fromString(shown, foreground, background, marks)[0],
+        CellText.width(shown) == 2);
+  }
+
+  /** One character that takes one cell for everybody, and needs no looking up. */
+  private static boolean isPlainlyNarrow(String text) {
+    if (text.length() != 1 || text.charAt(0) < ' ') {
+      return false;
+    }
+    char one = text.charAt(0);
+    return one < FIRST_WIDE || (one >= FIRST_SIGN && one <= LAST_SIGN);
+  }
+
+  /** A character that knows how wide it is; the library looks each one up in tables every time. */
+  static final class Fixed extends TextCharacter {
+    private static final long serialVersionUID = 1L;
+    private final boolean wide;
+
+    @SuppressWarnings("deprecation") // the only way to make one's own
+    Fixed(TextCharacter character, boolean wide) {
+      super(character);
+      this.wide = wide;
+    }
+
+    @Override
+    public boolean isDoubleWidth() {
+      return wide;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+      return super.equals(other);
+    }
+
+    @Override
+    public int hashCode() {
+      return super.hashCode();
+    }
   }
 
   private static TextColor indexed(int colour) {
