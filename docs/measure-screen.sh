@@ -57,7 +57,7 @@ def end(pid, terminal):
 def first_paint(command):
     before = time.perf_counter()
     pid, terminal = start(command)
-    read_until(terminal, b"back")
+    read_until(terminal, b"\x1b[7mtake")
     taken = time.perf_counter() - before
     end(pid, terminal)
     return 1000 * taken
@@ -90,7 +90,7 @@ for name, command in kinds.items():
 
 for name, command in kinds.items():
     pid, terminal = start(command)
-    read_until(terminal, b"back"); rest(terminal, 0.5)
+    read_until(terminal, b"\x1b[7mtake"); rest(terminal, 0.5)
     for key in b"1", b"4", b"2", b"3", b"0":
         os.write(terminal, key); rest(terminal, 0.5)
     process = java_of(pid)

@@ -96,7 +96,7 @@ public record Overview(List<Part> parts) {
           .ifPresent(r -> rows.computeIfAbsent(id, i -> new ArrayList<>()).add(r));
     }
     List<Part> parts = new ArrayList<>();
-    rows.forEach((id, some) -> parts.add(part(id, titles.get(id), progress, some)));
+    rows.forEach((id, some) -> parts.add(part(id, titles.getOrDefault(id, ""), progress, some)));
     return new Overview(parts);
   }
 
