@@ -18,7 +18,7 @@ class PlainReasonsTest {
       Pattern.compile(
           "\\(\\d\\)|tap10|\\bclass(es)? \\d|\\b[Ss]cored \\d|\\b[Rr]ole [a-z]|\\bR\\d{3}"
               + "|[+]\\d|STOP-|sameness|One more point|\\beffectors?\\b|set the digit"
-              + "|\\b[0-4] (to|or) [0-4]\\b(?! (cm|mm|N|s)\\b)");
+              + "|\\b[0-4] (to|or) [0-4]\\b(?! (cm|mm|N|s|weeks)\\b)");
 
   @Test
   void noReasonForAClinicianSpeaksInShorthand() throws IOException {
