@@ -13,6 +13,7 @@ import java.util.Set;
 final class CautionLines {
   private static final int FEW = 2;
   private static final int MOST_IN_FULL = 6;
+  private static final String SPINAL_INJURY = "safe.sciT6";
 
   private CautionLines() {}
 
@@ -62,7 +63,7 @@ final class CautionLines {
     List<Piece> pieces = new ArrayList<>();
     Set<String> said = new HashSet<>();
     for (Warning warning : care) {
-      Warning shown = PlayLimit.withoutAnother(input, LimitLines.withoutPromises(input, warning));
+      Warning shown = shown(input, warning);
       String text =
           care.size() > MOST_IN_FULL
               ? CautionText.brief(shown, said)
@@ -70,6 +71,14 @@ final class CautionLines {
       pieces.add(Paragraph.item(text));
     }
     return pieces;
+  }
+
+  /** The caution without what does not hold for this player. */
+  private static Warning shown(PageInput input, Warning warning) {
+    Warning kept = PlayLimit.withoutAnother(input, LimitLines.withoutPromises(input, warning));
+    return input.facts().is(SPINAL_INJURY, "no")
+        ? Without.actions(kept, a -> a.contains("with a spinal injury"))
+        : kept;
   }
 
   private static boolean protects(Warning warning) {
@@ -81,6 +90,9 @@ final class CautionLines {
     boolean signed = !lowered.by().isBlank() && !lowered.date().isBlank();
     return Phrases.bare(title)
         + ": a clinician has looked at this"
-        + (signed ? " (" + lowered.by() + ", " + PlainDate.of(lowered.date()) + ")." : ".");
+        + (signed ? " (" + lowered.by() + ", " + PlainDate.of(lowered.date()) + ")" : "")
+        + (lowered.reason().isBlank()
+            ? "."
+            : ". The reason: " + Phrases.bare(lowered.reason().strip()) + ".");
   }
 }

@@ -27,6 +27,9 @@ final class CautionText {
     StringBuilder text = new StringBuilder(start(warning));
     key.forEach(action -> text.append(' ').append(action));
     for (String action : caution.actions()) {
+      if (!key.contains(action) && KeyActions.protects(action)) {
+        continue; // Another caution on the page has given this order.
+      }
       boolean more = !key.contains(action) && lines(text + " " + action) <= lines;
       if (!more && !key.contains(action)) {
         break;

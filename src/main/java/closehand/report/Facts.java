@@ -21,6 +21,8 @@ import java.util.Set;
 
 /** The answers as the pages need them. */
 final class Facts {
+  private static final String WHERE = ".where";
+
   private final Questionnaire questionnaire;
   private final Map<String, Field> fields;
   private final Answers answers;
@@ -98,6 +100,16 @@ final class Facts {
       }
     }
     return List.copyOf(places);
+  }
+
+  /** Whether a question behind this stop asks where, so that a place can be missing. */
+  boolean asksPlace(Warning stop) {
+    return stop.cautionClass() == CautionClass.STOP_PART
+        && stop.because().stream()
+            .flatMap(f -> f.supportedBy().stream())
+            .flatMap(fact -> questionnaire.questionOf(fact).stream())
+            .flatMap(q -> q.fields().stream())
+            .anyMatch(f -> f.fact().endsWith(WHERE));
   }
 
   /** The code of the kind of game in this place, from 1, if there is a game. */

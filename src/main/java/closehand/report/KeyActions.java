@@ -53,6 +53,8 @@ final class KeyActions {
       }
       before = action;
     }
+    // The same order is given once on a page, whichever cautions it stands in.
+    key.removeIf(action -> protects(action) && !said.add(action));
     key.sort(Comparator.comparingInt(caution.actions()::indexOf));
     return key;
   }

@@ -38,6 +38,7 @@ public final class PlayerPage {
 
   private static List<Piece> withheld(PageInput input, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Ideas for your game controls", input));
+    pieces.addAll(TitleLines.provisionalLine(input));
     pieces.addAll(StopNotice.all(input));
     pieces.addAll(GoalLines.of(input, glyphs));
     pieces.add(new Heading("What to try"));

@@ -41,9 +41,7 @@ public final class StopNotice {
 
   private static List<String> places(Warning stop, PageInput input) {
     List<String> places = input.facts().places(stop);
-    return places.isEmpty() && stop.cautionClass() == CautionClass.STOP_PART
-        ? List.of(PLACE_UNKNOWN)
-        : places;
+    return places.isEmpty() && input.facts().asksPlace(stop) ? List.of(PLACE_UNKNOWN) : places;
   }
 
   /** Where everything waits there is no draft to speak of. */

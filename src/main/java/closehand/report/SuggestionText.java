@@ -21,7 +21,7 @@ public final class SuggestionText {
     if (!input.ending().isEmpty()) {
       return StopNotice.of(input.ending(), glyphs);
     }
-    List<Piece> pieces = new ArrayList<>();
+    List<Piece> pieces = new ArrayList<>(TitleLines.provisionalLine(input));
     pieces.addAll(StopNotice.all(input));
     pieces.addAll(cautions(input));
     pieces.addAll(suggestions(input, glyphs));

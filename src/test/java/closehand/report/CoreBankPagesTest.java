@@ -1,5 +1,6 @@
 package closehand.report;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -112,6 +113,32 @@ class CoreBankPagesTest {
     assertTrue(page.startsWith("STOP. EMERGENCY HELP NOW\n"), page);
     assertFalse(page.contains("mouse"));
     assertTrue(SuggestionText.of(input, Glyphs.ASCII).startsWith("STOP. EMERGENCY HELP NOW\n"));
+  }
+
+  /** Dysreflexia and faintness on one page: the order to sit up is given once, in one way. */
+  @Test
+  void onePageGivesOneOrderForDysreflexia() throws IOException {
+    Map<String, FlatValue> facts = goldCase(1);
+    String page = flat(PlayerPage.of(input(facts), Glyphs.ASCII));
+    assertEquals(2, page.split("Pounding headache", -1).length, page);
+    assertTrue(page.contains("sit UP, loosen, find the cause, follow your plan"), page);
+    assertTrue(page.contains("lean BACK"), page);
+    facts.put("safe.sciT6", new FlatValue.Text("no", Where.file("here")));
+    assertFalse(flat(PlayerPage.of(input(facts), Glyphs.ASCII)).contains("Pounding headache"));
+  }
+
+  /** No question asks where a neck warning sits, so no page says that the place is missing. */
+  @Test
+  void aNeckWarningNeedsNoPlace() throws IOException {
+    Map<String, FlatValue> facts = goldCase(1);
+    facts.put("safe.neck", new FlatValue.Text("symptoms", Where.file("here")));
+    String page = PlayerPage.of(input(facts), Glyphs.ASCII);
+    assertTrue(page.contains("STOP FOR THIS PART"), page);
+    assertFalse(page.contains("not told yet"), page);
+  }
+
+  private static String flat(String page) {
+    return page.replaceAll("\\s+", " ");
   }
 
   private static long count(String page, char sign) {
