@@ -108,9 +108,10 @@ class LoadLinesTest {
   @Test
   void severalGamesAreAddedUpForEachHand() {
     String text = flat(details(load(), load()));
-    assertTrue(text.contains("All games of a day together"), text);
-    assertFalse(text.contains("left hand"), text);
-    assertFalse(details(load()).contains("All games"), "one game is its own day");
+    assertTrue(text.contains("ALL GAMES OF A DAY TOGETHER"), text);
+    assertTrue(text.contains("Right hand: Cumulative Strain Index: 10.9"), text);
+    assertFalse(text.contains("Left hand: Cumulative"), text);
+    assertTrue(flat(details(load())).contains("Cumulative Strain Index"), "one game is its own day");
   }
 
   @Test
