@@ -111,7 +111,8 @@ class LoadLinesTest {
     assertTrue(text.contains("ALL GAMES OF A DAY TOGETHER"), text);
     assertTrue(text.contains("Right hand: Cumulative Strain Index: 10.9"), text);
     assertFalse(text.contains("Left hand: Cumulative"), text);
-    assertTrue(flat(details(load())).contains("Cumulative Strain Index"), "one game is its own day");
+    assertTrue(
+        flat(details(load())).contains("Cumulative Strain Index"), "one game is its own day");
   }
 
   @Test
