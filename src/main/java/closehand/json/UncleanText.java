@@ -48,7 +48,7 @@ final class UncleanText {
 
   /** What kind of character it is, in words, without showing it. */
   static String describe(int c) {
-    String number = "U+" + Integer.toHexString(0x10000 | c).substring(1).toUpperCase(Locale.ROOT);
+    String number = String.format(Locale.ROOT, "U+%04X", c);
     return switch (Character.getType(c)) {
       case Character.CONTROL -> "a control character (" + number + ")";
       case Character.FORMAT -> "an invisible or direction mark (" + number + ")";
