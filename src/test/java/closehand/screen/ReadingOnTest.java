@@ -72,9 +72,10 @@ class ReadingOnTest {
   @ParameterizedTest
   @MethodSource("scenes")
   void theKeyThatStopsIsNamedWhereverThereIsARow(Scenes.Scene scene) {
+    ScreenModel usual = scene.at(ScreenSize.USUAL, Glyphs.UNICODE);
     for (int columns = 8; columns <= 132; columns += 7) {
       for (int rows = 2; rows <= 43; rows += rows < 14 ? 1 : 10) {
-        ScreenModel model = scene.at(new ScreenSize(columns, rows), Glyphs.UNICODE);
+        ScreenModel model = usual.after(new Key.Resized(new ScreenSize(columns, rows))).model();
         String key = StopKey.of(model).orElse("");
         String all = text(model);
         assertTrue(
