@@ -1,6 +1,7 @@
 package closehand.rules;
 
-import java.util.HashSet;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 
@@ -17,7 +18,7 @@ final class Conjuncts {
 
   /** What must hold for all of these to hold. */
   static Conjuncts of(List<Node> nodes) {
-    Set<Node> held = new HashSet<>();
+    Set<Node> held = new LinkedHashSet<>();
     nodes.forEach(n -> gather(n, held));
     return new Conjuncts(held);
   }
@@ -39,6 +40,28 @@ final class Conjuncts {
         || node.equals(new Node.Not(new Node.Fixed(Outcome.FALSE)));
   }
 
+  /** The same conditions, but what is denied is cut down to what is not held anyway. */
+  static List<Node> cutDown(List<Node> nodes) {
+    Conjuncts wanted = of(nodes.stream().filter(n -> !(n instanceof Node.Not)).toList());
+    return nodes.stream()
+        .map(n -> n instanceof Node.Not not ? new Node.Not(wanted.rest(not.part())) : n)
+        .toList();
+  }
+
+  private Node rest(Node node) {
+    if (node instanceof Node.Any any) {
+      return new Node.Any(any.parts().stream().map(this::rest).toList());
+    }
+    if (node instanceof Node.AtLeast some) {
+      return new Node.AtLeast(some.count(), some.parts().stream().map(this::rest).toList());
+    }
+    Set<Node> needed = new LinkedHashSet<>();
+    gather(node, needed);
+    needed.removeAll(held);
+    List<Node> left = new ArrayList<>(needed);
+    return left.size() == 1 ? left.get(0) : new Node.All(left);
+  }
+
   /** Whether one of these cannot hold beside what is held: it denies what follows from it. */
   boolean refute(List<Node> nodes) {
     return nodes.stream().anyMatch(n -> n instanceof Node.Not not && follows(not.part()));
@@ -51,7 +74,7 @@ final class Conjuncts {
     if (node instanceof Node.AtLeast some) {
       return some.parts().stream().filter(this::follows).count() >= some.count();
     }
-    Set<Node> needed = new HashSet<>();
+    Set<Node> needed = new LinkedHashSet<>();
     gather(node, needed);
     return held.containsAll(needed);
   }

@@ -90,7 +90,9 @@ public final class Search {
   /** Answers under which each goal holds or does not, as wanted. */
   public Found find(List<Wanted> wanted) {
     List<Node> nodes = nodes(wanted);
-    return Conjuncts.of(nodes).refute(nodes) ? new Found.None() : new Run(nodes).run();
+    return Conjuncts.of(nodes).refute(nodes)
+        ? new Found.None()
+        : new Run(Conjuncts.cutDown(nodes)).run();
   }
 
   private List<Node> nodes(List<Wanted> wanted) {
@@ -128,7 +130,14 @@ public final class Search {
 
   private boolean shows(Answers answers, List<Node> nodes) {
     long[] state = program.settle(book.base(answers));
-    return nodes.stream().allMatch(n -> n.in(state) == Outcome.TRUE);
+    return nodes.stream().allMatch(n -> n.in(state) == Outcome.TRUE)
+        && answers.byFact().keySet().stream().allMatch(fact -> surelyApplies(fact, state));
+  }
+
+  /** An answer that another could still set aside shows nothing. */
+  private boolean surelyApplies(String fact, long[] state) {
+    Node gate = program.owners().gate(program.table().asked(fact));
+    return gate == null || gate.in(state) == Outcome.TRUE;
   }
 
   /** The same for one goal. */

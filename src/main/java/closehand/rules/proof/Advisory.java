@@ -83,10 +83,6 @@ public record Advisory(
     POINTS_NEVER_COUNT("points-never-count"),
     /** Answers under which every approach is ruled out, settings apart. */
     ALL_EXCLUDED("all-excluded"),
-    /** A question none of whose answers any rule, term or condition reads. */
-    UNUSED_QUESTION("unused-question"),
-    /** Answers of a question that nothing tells apart. */
-    ANSWERS_ALIKE("answers-alike"),
     /** A term that is never, or always, yes, or a number that never has a value. */
     NOBODY_FEEDS("nobody-feeds"),
     /** A term that no rule reads, nor a term that a rule reads. */
@@ -98,7 +94,11 @@ public record Advisory(
     /** A question on a warning sign for which "don't know" has no way of its own. */
     NO_DOUBT("no-dont-know"),
     /** A question that no answers ever bring up. */
-    UNREACHABLE("unreachable-question");
+    UNREACHABLE("unreachable-question"),
+    /** A question none of whose answers any rule or condition reads, itself or through terms. */
+    UNUSED_QUESTION("unused-question"),
+    /** Answers of a question that nothing tells apart. */
+    ANSWERS_ALIKE("answers-alike");
 
     private final String code;
 

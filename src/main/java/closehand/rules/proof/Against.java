@@ -3,12 +3,13 @@ package closehand.rules.proof;
 import closehand.bank.Bank;
 import closehand.bank.Rule;
 import closehand.rules.Search;
+import closehand.rules.Search.Goal;
 import closehand.rules.proof.Advisory.Kind;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /**
  * Points that can never count, for every approach by itself: whenever the rule that gives them
@@ -61,7 +62,7 @@ final class Against {
   private void takenOff(int rule, Rule.Support given, List<Advisory> found) {
     List<Integer> weighed = new ArrayList<>();
     for (int taker : touching(rule, takers.getOrDefault(given.approach(), List.of()))) {
-      weighed.addAll(java.util.Collections.nCopies(points(taker, given.approach()), taker));
+      weighed.addAll(Collections.nCopies(points(taker, given.approach()), taker));
     }
     counts(Kind.CONTRADICTS, rule, given, weighed, given.points(), found);
   }
@@ -89,46 +90,41 @@ final class Against {
       int enough,
       List<Advisory> found) {
     for (int other : weighed.stream().distinct().toList()) {
-      boolean alone = weighed.stream().filter(w -> w == other).count() >= enough;
-      if (alone && firing.without(rule, other) instanceof Search.Found.None none) {
-        found.add(advisory(kind, rule, given, List.of(other), none));
+      List<Integer> alone = weighed.stream().filter(w -> w == other).toList();
+      if (alone.size() >= enough && firing.without(rule, other) instanceof Search.Found.None none) {
+        found.add(advisory(kind, rule, given, new Goal.AtLeast(enough, alone), none));
         return;
       }
     }
-    if (weighed.size() < enough) {
-      return;
-    }
-    Search.Found counts = firing.without(rule, new Search.Goal.AtLeast(enough, weighed));
-    if (!(counts instanceof Search.Found.Witness)) {
-      found.add(advisory(kind, rule, given, needed(rule, weighed, enough, counts), counts));
+    if (weighed.size() >= enough) {
+      Goal.AtLeast all = new Goal.AtLeast(enough, weighed);
+      Search.Found counts = firing.without(rule, all);
+      if (!(counts instanceof Search.Found.Witness)) {
+        Goal.AtLeast needed = counts instanceof Search.Found.None ? needed(rule, all) : all;
+        found.add(advisory(kind, rule, given, needed, counts));
+      }
     }
   }
 
   /** As few of the others as are needed for it. */
-  private List<Integer> needed(int rule, List<Integer> weighed, int enough, Search.Found counts) {
-    List<Integer> left = new ArrayList<>(weighed);
-    for (int other : weighed.stream().distinct().toList()) {
-      List<Integer> fewer = left.stream().filter(w -> w != other).toList();
-      if (counts instanceof Search.Found.None
-          && firing.without(rule, new Search.Goal.AtLeast(enough, fewer))
-              instanceof Search.Found.None) {
-        left = new ArrayList<>(fewer);
+  private Goal.AtLeast needed(int rule, Goal.AtLeast all) {
+    Goal.AtLeast left = all;
+    for (int other : all.rules().stream().distinct().toList()) {
+      List<Integer> fewer = left.rules().stream().filter(w -> w != other).toList();
+      Goal.AtLeast without = new Goal.AtLeast(all.count(), fewer);
+      if (firing.without(rule, without) instanceof Search.Found.None) {
+        left = without;
       }
     }
-    return left.stream().distinct().toList();
+    return left;
   }
 
   private Advisory advisory(
-      Kind kind, int rule, Rule.Support given, List<Integer> others, Search.Found counts) {
-    List<String> keys =
-        IntStream.concat(IntStream.of(rule), others.stream().mapToInt(o -> o))
-            .mapToObj(r -> bank.rules().get(r).key())
-            .toList();
-    List<Integer> shown = new ArrayList<>(List.of(rule));
-    if (others.size() == 1) {
-      shown.addAll(others);
-    }
+      Kind kind, int rule, Rule.Support given, Goal.AtLeast others, Search.Found counts) {
+    List<Integer> named = new ArrayList<>(List.of(rule));
+    named.addAll(others.rules().stream().distinct().toList());
+    List<String> keys = named.stream().map(r -> bank.rules().get(r).key()).toList();
     return Advisory.searched(kind, keys, List.of(given.approach()), counts, given.where())
-        .shownBy(firing.together(shown));
+        .shownBy(firing.together(rule, others));
   }
 }

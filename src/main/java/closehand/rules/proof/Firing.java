@@ -3,7 +3,6 @@ package closehand.rules.proof;
 import closehand.interview.Answers;
 import closehand.rules.Reading;
 import closehand.rules.Search;
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -39,9 +38,9 @@ final class Firing {
     return dead.contains(rule);
   }
 
-  /** Rules that read nothing in common can never follow from one another. */
+  /** Rules that read nothing in common never follow from one another, but for what always fires. */
   boolean share(int one, int other) {
-    return !Collections.disjoint(facts(one), facts(other));
+    return facts(other).isEmpty() || !Collections.disjoint(facts(one), facts(other));
   }
 
   private Set<String> facts(int rule) {
@@ -60,10 +59,9 @@ final class Firing {
     return search.find(List.of(fires(firing), doesNot(goal)));
   }
 
-  /** As few answers as make all of these fire; none where there are none. */
-  Optional<Answers> together(List<Integer> rules) {
-    List<Search.Wanted> wanted = new ArrayList<>();
-    rules.forEach(r -> wanted.add(fires(r)));
+  /** As few answers as make a rule fire and something else hold; none where there are none. */
+  Optional<Answers> together(int rule, Search.Goal goal) {
+    List<Search.Wanted> wanted = List.of(fires(rule), new Search.Wanted(goal, true));
     return shown(wanted, search.find(wanted));
   }
 

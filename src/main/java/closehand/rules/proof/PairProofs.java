@@ -54,7 +54,7 @@ final class PairProofs {
       List<String> keys = List.of(rule.key(), bank.rules().get(other).key());
       found.add(
           Advisory.searched(Kind.SAYS_THE_SAME, keys, twice, without, rule.where())
-              .shownBy(firing.together(List.of(one, other))));
+              .shownBy(firing.together(one, new Search.Goal.Fires(other))));
     }
   }
 
