@@ -67,12 +67,14 @@ final class Against {
     counts(Kind.CONTRADICTS, rule, given, weighed, given.points(), found);
   }
 
-  /** How many points a rule takes off an approach. */
+  /** How many points a rule takes off an approach in all; 0 if it gives some. */
   private int points(int taker, String approach) {
-    return -bank.rules().get(taker).effects().support().stream()
-        .filter(s -> s.approach().equals(approach))
-        .mapToInt(Rule.Support::points)
-        .sum();
+    int points =
+        bank.rules().get(taker).effects().support().stream()
+            .filter(s -> s.approach().equals(approach))
+            .mapToInt(Rule.Support::points)
+            .sum();
+    return Math.max(0, -points);
   }
 
   private List<Integer> touching(int rule, List<Integer> others) {
