@@ -132,6 +132,7 @@ final class QuestionsSnapshot {
     } else if (expected instanceof EnableWhen.Expected.Number number) {
       out.number(1);
       out.fraction(number.value());
+      out.flag(number.whole());
     } else if (expected instanceof EnableWhen.Expected.Coded coded) {
       out.number(2);
       out.text(coded.system());
@@ -145,7 +146,7 @@ final class QuestionsSnapshot {
   private static EnableWhen.Expected expected(SnapshotIn in) {
     return switch (in.number()) {
       case 0 -> new EnableWhen.Expected.Flag(in.flag());
-      case 1 -> new EnableWhen.Expected.Number(in.fraction());
+      case 1 -> new EnableWhen.Expected.Number(in.fraction(), in.flag());
       case 2 -> new EnableWhen.Expected.Coded(in.text(), in.text());
       default -> new EnableWhen.Expected.Text(in.text());
     };
