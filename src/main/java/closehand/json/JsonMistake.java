@@ -12,7 +12,10 @@ final class JsonMistake {
   private static final String BARE_WORD =
       "Words stand in double quotes; true, false and null are written in small letters.";
 
-  /** What may stand bare before a closing bracket or a comma; nothing means a number, a text or a bracket. */
+  /**
+   * What may stand bare before a closing bracket or a comma; nothing means a number, a text or a
+   * bracket.
+   */
   private static final Set<String> KNOWN_WORDS = Set.of("", "true", "false", "null");
 
   private static final char NOTHING = ' ';
@@ -87,9 +90,7 @@ final class JsonMistake {
     if (afterValue && ("\"{[-".indexOf(here) >= 0 || Character.isLetterOrDigit(here))) {
       return "A comma or a colon is missing before this.";
     }
-    return Character.isLetter(here) || here == ','
-        ? BARE_WORD
-        : ANYTHING;
+    return Character.isLetter(here) || here == ',' ? BARE_WORD : ANYTHING;
   }
 
   /** The word without quotes that ends before the place, spaces passed over; empty if none does. */

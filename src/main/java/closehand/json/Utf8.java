@@ -16,7 +16,9 @@ import java.util.Optional;
 final class Utf8 {
   private Utf8() {}
 
-  /** The text without a byte order mark, or empty with a problem at the first byte that is wrong. */
+  /**
+   * The text without a byte order mark, or empty with a problem at the first byte that is wrong.
+   */
   static Optional<String> read(String file, byte[] bytes, List<Problem> problems) {
     CharsetDecoder decoder =
         StandardCharsets.UTF_8

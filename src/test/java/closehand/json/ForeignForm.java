@@ -319,7 +319,8 @@ final class ForeignForm {
       return new EnableWhen.Expected.Coded(coding.getSystem(), coding.getCode());
     }
     return answer instanceof IntegerType || answer instanceof DecimalType
-        ? new EnableWhen.Expected.Number(Double.parseDouble(answer.primitiveValue()), answer instanceof IntegerType)
+        ? new EnableWhen.Expected.Number(
+            Double.parseDouble(answer.primitiveValue()), answer instanceof IntegerType)
         : new EnableWhen.Expected.Text(answer.primitiveValue());
   }
 
