@@ -49,6 +49,7 @@ final class FieldReader {
         fact,
         text,
         extensions.textOf(FhirExtensions.OWN + "remote-text"),
+        extensions.textOf(FhirExtensions.OWN + "alone-text"),
         type(in, type, repeats, extensions),
         in.flag("required", false),
         conditions,

@@ -244,6 +244,7 @@ final class ForeignForm {
               field.label(),
               Optional.empty(),
               Optional.empty(),
+              Optional.empty(),
               "",
               "",
               "",
@@ -283,6 +284,7 @@ final class ForeignForm {
             new Field(
                 item.getLinkId(),
                 item.getText(),
+                Optional.empty(),
                 Optional.empty(),
                 type(item),
                 true,

@@ -45,6 +45,7 @@ final class QuestionsSnapshot {
     out.text(q.text());
     out.maybe(q.shortName(), out::text);
     out.maybe(q.remoteText(), out::text);
+    out.maybe(q.aloneText(), out::text);
     out.text(q.why());
     out.text(q.inTheRoom());
     out.text(q.overVideo());
@@ -64,6 +65,7 @@ final class QuestionsSnapshot {
         in.text(),
         in.maybe(in::text),
         in.maybe(in::text),
+        in.maybe(in::text),
         in.text(),
         in.text(),
         in.text(),
@@ -80,6 +82,7 @@ final class QuestionsSnapshot {
     out.text(f.fact());
     out.text(f.label());
     out.maybe(f.remoteLabel(), out::text);
+    out.maybe(f.aloneLabel(), out::text);
     FactTypeSnapshot.write(f.type(), out);
     out.flag(f.required());
     out.list(f.conditions(), e -> enableWhen(e, out));
@@ -94,6 +97,7 @@ final class QuestionsSnapshot {
     return new Field(
         in.text(),
         in.text(),
+        in.maybe(in::text),
         in.maybe(in::text),
         FactTypeSnapshot.read(in),
         in.flag(),
