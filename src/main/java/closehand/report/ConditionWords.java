@@ -39,11 +39,13 @@ public final class ConditionWords {
     bank.terms().forEach(t -> terms.put(t.id(), t));
   }
 
-  /** The same; where several facts have one name, their ids stand with it. */
+  /** The same; where several facts or terms have one name, their ids stand with it. */
   static ConditionWords unmistakable(Bank bank, Glyphs glyphs) {
     ConditionWords words = new ConditionWords(bank, glyphs);
     Map<String, String> byName = new HashMap<>();
-    for (String fact : words.fields.keySet()) {
+    List<String> ids = new ArrayList<>(words.fields.keySet());
+    ids.addAll(words.terms.keySet().stream().sorted().toList());
+    for (String fact : ids) {
       String other = byName.putIfAbsent(words.name(fact), fact);
       if (other != null) {
         words.ambiguous.addAll(List.of(fact, other));
@@ -101,7 +103,8 @@ public final class ConditionWords {
     }
     Term term = terms.get(test.fact());
     if (term instanceof Term.Derived && test.value() instanceof Operand.Flag flag) {
-      return flag.value() ? term.text() : "it is not so that " + term.text();
+      String text = name(term.id());
+      return flag.value() ? text : "it is not so that " + text;
     }
     return name(test.fact()) + " " + predicate(test);
   }
@@ -110,7 +113,7 @@ public final class ConditionWords {
   String name(String factOrTerm) {
     Term term = terms.get(factOrTerm);
     if (term != null) {
-      return term.text();
+      return ambiguous.contains(factOrTerm) ? term.text() + " [" + factOrTerm + "]" : term.text();
     }
     String asked =
         factOrTerm.startsWith(INSIDE_GAME)

@@ -142,8 +142,9 @@ final class QuestionPaperWords {
     StringBuilder words = new StringBuilder();
     for (String group : field.groups()) {
       String heading = questionnaire.groupTexts().getOrDefault(group, group);
-      boolean told = group.equals(question.section()) || heading.equals(question.text());
-      words.append(told ? "" : heading + " [" + group + "] \u2013 ");
+      boolean told = group.equals(question.section()) || group.equals(question.id());
+      String repeated = heading.equals(question.text()) ? "" : heading + " ";
+      words.append(told ? "" : repeated + "[" + group + "] \u2013 ");
     }
     if (!field.label().equals(question.text())) {
       String label = Phrases.bare(field.label());

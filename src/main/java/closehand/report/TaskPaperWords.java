@@ -14,6 +14,8 @@ import java.util.Map;
 
 /** The measured tasks of a bank in words, by name: printed, and what two banks are compared by. */
 final class TaskPaperWords {
+  private static final int MINUTE = 60;
+
   private final Bank bank;
   private final ConditionWords conditions;
 
@@ -61,8 +63,9 @@ final class TaskPaperWords {
   }
 
   private String limits(TaskBook.Limits limits) {
-    return limits.timedSecondsADay() / 60
-        + " minutes of timed work a day, practice and pointing with it; "
+    int seconds = limits.timedSecondsADay();
+    return (seconds % MINUTE == 0 ? seconds / MINUTE + " minutes" : seconds + " seconds")
+        + " of timed work a day, practice and pointing with it; "
         + limits.restSeconds()
         + " seconds of rest between two, or "
         + limits.longRestSeconds()
