@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 
 /**
@@ -42,6 +43,9 @@ public final class Closehand {
           Files.isDirectory(Path.of(e.getFile()))
               ? "\"" + name + "\" is a folder; a file is wanted here."
               : "There is no file \"" + name + "\".");
+      return ExitCode.NO_INPUT;
+    } catch (NotDirectoryException e) {
+      error.println("\"" + Words.clean(e.getFile()) + "\" is a file; a folder is wanted here.");
       return ExitCode.NO_INPUT;
     } catch (java.nio.file.InvalidPathException e) {
       error.println("This is no name a file can have here.");

@@ -35,6 +35,9 @@ final class CautionPaperWords {
             + (caution.clinician().isEmpty()
                 ? ""
                 : " For clinicians: " + Phrases.sentence(caution.clinician())));
+    if (!caution.brief().isEmpty()) {
+      lines.add("In few words: " + caution.brief());
+    }
     if (!caution.keep().isEmpty()) {
       lines.add("No short page leaves out: " + String.join(" ", caution.keep()));
     }

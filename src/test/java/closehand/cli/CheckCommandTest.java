@@ -32,6 +32,14 @@ class CheckCommandTest {
     return copy;
   }
 
+  @Test
+  void aFileInPlaceOfAFolderIsCalledOne() throws IOException {
+    Path file = Files.writeString(folder.resolve("bank.json"), "{}");
+    World world = World.run("", "check", file.toString());
+    assertEquals(ExitCode.NO_INPUT, world.code());
+    assertEquals("\"" + file + "\" is a file; a folder is wanted here.\n", world.error());
+  }
+
   private static String flat(World world) {
     return world.output().replaceAll("\\s+", " ");
   }

@@ -8,6 +8,7 @@ import closehand.screen.frame.Cell;
 import closehand.screen.frame.Frame;
 import closehand.screen.frame.Key;
 import closehand.screen.frame.ScreenSize;
+import closehand.screen.view.Layout;
 import closehand.screen.view.Spot;
 import java.util.HashSet;
 import java.util.List;
@@ -52,21 +53,22 @@ class AllSizesTest {
       assertEquals(size.columns(), row.size());
     }
     if (size.rows() >= LEAST_ROWS && size.columns() >= LEAST_COLUMNS) {
-      String row = frame.text().get(frame.cursor().row());
+      List<String> text = frame.text();
+      String row = text.get(frame.cursor().row());
       boolean typing = model.top().screen().draft().isPresent();
-      assertTrue(row.contains("> ") || typing, () -> size + "\n" + String.join("\n", frame.text()));
-      long marks =
-          frame.text().stream().filter(t -> t.startsWith("> ") || t.startsWith(" > ")).count();
-      assertTrue(marks <= 1, () -> size + "\n" + String.join("\n", frame.text()));
+      assertTrue(row.contains("> ") || typing, () -> size + "\n" + String.join("\n", text));
+      long marks = text.stream().filter(t -> t.startsWith("> ") || t.startsWith(" > ")).count();
+      assertTrue(marks <= 1, () -> size + "\n" + String.join("\n", text));
     }
   }
 
   @ParameterizedTest
   @MethodSource("scenes")
   void everyChoiceIsReachedWithOneKeyAndSeenBeforeItCanBeTaken(Scenes.Scene scene) {
+    ScreenModel usual = scene.at(ScreenSize.USUAL, Glyphs.UNICODE);
     for (int columns : new int[] {20, 40, 80, 132}) {
       for (int rows : new int[] {6, 9, 12, 24}) {
-        reach(scene.at(new ScreenSize(columns, rows), Glyphs.UNICODE));
+        reach(usual.after(new Key.Resized(new ScreenSize(columns, rows))).model());
       }
     }
   }
@@ -77,8 +79,10 @@ class AllSizesTest {
     Set<Integer> reached = new HashSet<>();
     int most = 10 * (offers + 400);
     for (int i = 0; i < most && reached.size() < offers; i++) {
-      if (!Moved.unread(model)) {
-        reached.add(Moved.chosen(model));
+      Layout layout = Pressing.layout(model);
+      Spot spot = layout.settle(model.top().spot());
+      if (!layout.isUnread(spot)) {
+        reached.add(spot.chosen());
         int row = model.frame().cursor().row();
         assertTrue(model.frame().rows().get(row).size() > 0);
       }

@@ -1,5 +1,6 @@
 package closehand.screen;
 
+import closehand.screen.view.Layout;
 import closehand.screen.view.Spot;
 
 /** Where the cursor is. */
@@ -22,6 +23,7 @@ final class Moved {
   }
 
   static boolean unread(ScreenModel model) {
-    return Pressing.layout(model).isUnread(Pressing.layout(model).settle(model.top().spot()));
+    Layout layout = Pressing.layout(model);
+    return layout.isUnread(layout.settle(model.top().spot()));
   }
 }

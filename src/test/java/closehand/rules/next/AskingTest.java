@@ -15,6 +15,7 @@ import closehand.interview.StillOpen;
 import closehand.rules.GoldAnswers;
 import closehand.rules.RuleBook;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,20 @@ import org.junit.jupiter.api.Test;
 class AskingTest {
   private static final RuleBook BOOK = RuleBook.of(GoldAnswers.bank());
   private static final Map<String, Answers> PLAYERS = GoldAnswers.of(BOOK.bank());
+
+  /** What is proposed to each player, worked out once; a shorter run is the start of a longer. */
+  private static final int MOST = 45;
+
+  private static final Map<String, List<Proposal>> RUNS = new HashMap<>();
+
+  static {
+    PLAYERS.forEach((name, player) -> RUNS.put(name, run(player, MOST)));
+  }
+
+  private static List<Proposal> begun(String name, int most) {
+    List<Proposal> whole = RUNS.get(name);
+    return whole.subList(0, Math.min(most, whole.size()));
+  }
 
   private static Interview interview(Answers answers) {
     return Interview.reopen(
@@ -84,9 +99,9 @@ class AskingTest {
 
   @Test
   void consentThenWarningSignsThenWhatTellsMost() {
-    for (Answers player : PLAYERS.values()) {
+    for (String player : PLAYERS.keySet()) {
       int before = 0;
-      for (Proposal proposal : run(player, 40)) {
+      for (Proposal proposal : begun(player, 40)) {
         // A warning sign that an answer opens anew may come in between, never consent.
         assertTrue(phase(proposal) >= Math.min(before, 1));
         before = phase(proposal);
@@ -96,9 +111,9 @@ class AskingTest {
 
   @Test
   void everyProposalIsExplainedAndNoneComesTwice() {
-    for (Answers player : PLAYERS.values()) {
+    for (String player : PLAYERS.keySet()) {
       Set<String> asked = new HashSet<>();
-      for (Proposal proposal : run(player, 45)) {
+      for (Proposal proposal : begun(player, MOST)) {
         assertTrue(
             proposal.question().map(Question::id).map(asked::add).orElse(true),
             "asked twice: " + proposal.question());
@@ -137,16 +152,16 @@ class AskingTest {
 
   @Test
   void theSameAnswersGetTheSameProposal() {
-    Answers player = PLAYERS.values().iterator().next();
-    assertEquals(run(player, 22), run(player, 22));
+    String player = PLAYERS.keySet().iterator().next();
+    assertEquals(begun(player, 22), run(PLAYERS.get(player), 22));
   }
 
   /** A topic is left only when nothing in it tells enough any more. */
   @Test
   void oneTopicIsFinishedBeforeTheNext() {
-    Answers player = PLAYERS.values().iterator().next();
+    String player = PLAYERS.keySet().iterator().next();
     List<String> topics = new ArrayList<>();
-    for (Proposal proposal : run(player, 30)) {
+    for (Proposal proposal : begun(player, 30)) {
       if (proposal.because() instanceof Proposal.Because.Telling) {
         String topic = proposal.question().orElseThrow().section();
         if (topics.isEmpty() || !topics.get(topics.size() - 1).equals(topic)) {
