@@ -135,7 +135,8 @@ final class BankWords {
               + ") "
               + caution.message()
               + " "
-              + String.join(" ", caution.actions()));
+              + String.join(" ", caution.actions())
+              + (caution.brief().isEmpty() ? "" : " In few words: " + caution.brief()));
     }
     return words;
   }

@@ -22,6 +22,12 @@ public final class RuleWords {
     this.conditions = new ConditionWords(bank, glyphs);
   }
 
+  private static String brief(Rule rule) {
+    return rule.briefReason().equals(rule.reason())
+        ? ""
+        : " In few words: " + Phrases.sentence(rule.briefReason());
+  }
+
   /** "When ..., unless ...: ... Because: ... Basis: ..." */
   public String of(Rule rule) {
     String when =
@@ -35,6 +41,7 @@ public final class RuleWords {
         + String.join("; ", effects(rule.effects()))
         + ". Because: "
         + Phrases.sentence(rule.reason())
+        + brief(rule)
         + clinician
         + " Basis: "
         + (rule.basis().isEmpty() ? "none given" : String.join(", ", rule.basis()))
