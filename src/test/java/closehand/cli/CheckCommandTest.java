@@ -61,8 +61,8 @@ class CheckCommandTest {
     World world = World.run("", "check", "--print", "--ascii");
     assertEquals(ExitCode.DONE, world.code());
     String paper = flat(world);
-    assertTrue(paper.contains("SAF-03. "), "questions");
-    assertTrue(paper.contains("R026b.L, "), "rules");
+    assertTrue(paper.contains("Question SAF-03: "), "questions");
+    assertTrue(paper.contains("Rule R026b.L: "), "rules");
     assertTrue(paper.contains("Basis: common practice."), "basis");
     assertTrue(paper.contains("C-NECK: "), "cautions");
     assertTrue(paper.contains("Stop tingling: New tingling, numbness or weakness."), "stops");
