@@ -158,6 +158,9 @@ final class Planting {
     rule("GAP" + code + "a", at(number, "<", 3), points("SET", 1));
     rule("GAP" + code + "b", at(number, ">=", 7), points("SET", 2));
     expect(Advisory.Kind.BAND_GAP, "GAP" + code + "a");
+    rule("PUSH" + code + "a", at(number, "<", 3), effort("hold"));
+    rule("PUSH" + code + "b", at(number, ">=", 7), effort("trigger"));
+    expect(Advisory.Kind.BAND_GAP, "PUSH" + code + "a");
     rule("OVER" + code + "a", at(number, "<", 7), points("SET", 1));
     rule("OVER" + code + "b", at(number, ">=", 3), points("SET", 2));
     expect(Advisory.Kind.BAND_OVERLAP, "OVER" + code + "a");
@@ -320,6 +323,12 @@ final class Planting {
         List.of(),
         List.of(),
         List.of());
+  }
+
+  private static Rule.Effects effort(String use) {
+    Rule.Effort effort = new Rule.Effort(List.of("L.T"), List.of(use), 2);
+    return new Rule.Effects(
+        List.of(), List.of(), List.of(), List.of(), List.of(effort), List.of(), List.of());
   }
 
   private static Rule.Effects raises(String caution) {
