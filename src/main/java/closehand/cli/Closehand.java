@@ -19,9 +19,10 @@ public final class Closehand {
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] arguments) {
-    Surroundings surroundings = Surroundings.ofProcess();
+    Outlet outlet = Outlet.ofProcess();
+    Surroundings surroundings = Surroundings.ofProcess(outlet);
     int code = run(arguments, surroundings);
-    boolean written = !surroundings.output().checkError();
+    boolean written = !surroundings.output().checkError() || outlet.closedEarly();
     if (!written && code == ExitCode.DONE) {
       surroundings.error().println("The output could not be written.");
       code = ExitCode.INPUT_OUTPUT;

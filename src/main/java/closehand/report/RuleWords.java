@@ -18,8 +18,13 @@ public final class RuleWords {
 
   /** Words for the rules of this bank. */
   public RuleWords(Bank bank, Glyphs glyphs) {
+    this(bank, new ConditionWords(bank, glyphs));
+  }
+
+  /** Words for the rules of this bank, their conditions in these words. */
+  RuleWords(Bank bank, ConditionWords conditions) {
     this.bank = bank;
-    this.conditions = new ConditionWords(bank, glyphs);
+    this.conditions = conditions;
   }
 
   private static String brief(Rule rule) {
