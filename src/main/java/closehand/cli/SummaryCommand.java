@@ -2,6 +2,7 @@ package closehand.cli;
 
 import closehand.plan.PlanAsk;
 import closehand.plan.Planned;
+import closehand.plan.Planning;
 import closehand.report.ClinicianPage;
 import closehand.report.Glyphs;
 import closehand.report.PageInput;
@@ -44,8 +45,9 @@ final class SummaryCommand {
       return loading.exitCode();
     }
     PageInput told = loading.pages().input(found.get(), date.orElseGet(surroundings::today));
+    Optional<Planning> planning = Pages.planning(told, found.get());
     PageInput input =
-        reader.equals(SETUP) ? told : Pages.ranked(told, Pages.planning(told, found.get()));
+        reader.equals(SETUP) ? told : Pages.loaded(Pages.ranked(told, planning), planning);
     Glyphs glyphs = bank.glyphs(surroundings);
     String page =
         switch (reader) {

@@ -82,7 +82,10 @@ public final class Planning {
     return under(terms.practised(found));
   }
 
-  /** The same, with ties between plans of equal cost broken by what makes this smaller. */
+  /**
+   * The same, with ties between plans of equal cost broken by what makes this smaller. It is asked
+   * about plans that hold their places alone, not yet what explains them.
+   */
   public Planning breakingTiesBy(ToDoubleFunction<Planned> smaller) {
     return under(terms.breakingTiesBy(smaller));
   }
@@ -306,7 +309,7 @@ public final class Planning {
         EqualCost.least(
             best.problem(),
             best.outcome().plan(),
-            p -> smaller.applyAsDouble(planned(supply, best, with(best, p), all)));
+            p -> smaller.applyAsDouble(words(supply, best, with(best, p)).places()));
     return planned(supply, best, with(best, least), all);
   }
 
@@ -323,8 +326,11 @@ public final class Planning {
   }
 
   private Planned planned(Supply supply, Attempt best, PlanOutcome outcome, boolean all) {
-    return new PlanWords(bank, figures, supply, best.demand(), best.problem(), outcome)
-        .planned(all);
+    return words(supply, best, outcome).planned(all);
+  }
+
+  private PlanWords words(Supply supply, Attempt best, PlanOutcome outcome) {
+    return new PlanWords(bank, figures, supply, best.demand(), best.problem(), outcome);
   }
 
   /**

@@ -3,7 +3,6 @@ package closehand.report;
 import closehand.plan.Planned;
 import closehand.strain.EffectorReading;
 import closehand.strain.LoadWords;
-import closehand.strain.Method;
 import closehand.strain.PlanLoad;
 import java.util.List;
 import java.util.Optional;
@@ -14,17 +13,12 @@ final class AskedLines {
 
   /** The busiest part, its figures and what they are not; shorter where the page is full. */
   static List<Piece> of(PageInput input, Planned planned, Room room) {
-    PlanLoad load = LoadText.day(input, List.of(planned), LoadText.Rated.NOTHING).games().get(0);
+    PlanLoad load = LoadText.day(input, List.of(planned)).games().get(0);
     Optional<EffectorReading> busiest = load.heaviest();
     if (busiest.isEmpty()) {
       return List.of();
     }
     EffectorReading part = busiest.get();
-    String light =
-        part.light()
-            .figure()
-            .map(f -> LoadWords.band(Method.LOAD_LIGHT, f.band()))
-            .orElse("more than a minute holds");
     return List.of(
         new Gap(),
         Paragraph.headed(
@@ -34,11 +28,11 @@ final class AskedLines {
                 + ", "
                 + LoadWords.yours(part.effector())
                 + " has the most to do: "
-                + Math.round(part.presses().perMinute())
-                + " presses a minute, held "
+                + LoadWords.often(part.presses().perMinute())
+                + ", held "
                 + LoadLines.percent(part.presses().heldShare())
                 + " ("
-                + light
+                + LoadWords.light(part)
                 + "). "
                 + (room.terse()
                     ? "This only compares plans; your own signs come first."

@@ -77,7 +77,10 @@ class PrintableWordsTest {
     List<String> texts = new ArrayList<>(SourceText.of("strain", ""));
     assertTrue(texts.size() > 100, "texts were found: " + texts.size());
     assertTrue(texts.contains(LoadWords.MADE_FOR_WORK), "and joined: " + LoadWords.MADE_FOR_WORK);
-    texts.addAll(SourceText.of("report", "Load", "Session", "Norm"));
+    texts.addAll(
+        SourceText.of(
+            "report", "Load", "Session", "Norm", "Asked", "SetupSheet", "Plan", "PlayLimit", "Pace"));
+    texts.addAll(SourceText.of("json", "LoadWriter"));
     texts.addAll(SourceText.of("measure/norms", ""));
     texts.addAll(SourceText.of("cli", "Norms", "SaidAboutLoad"));
     assertAllAllowed(texts);
@@ -139,8 +142,6 @@ class PrintableWordsTest {
         assertFalse(LoadWords.band(method, band).isBlank());
       }
     }
-    assertEquals(Method.Standing.FROM_MEMORY, Method.DUTY_CYCLE.standing());
-    assertTrue(Method.DUTY_CYCLE.source().contains("from memory"));
   }
 
   @Test
