@@ -16,6 +16,7 @@ import java.util.List;
  * @param contact whom to ask, or empty
  * @param variants other words for one of its classes
  * @param keep actions that no short page may leave out
+ * @param brief all that a full page has room for: what it is, what to do, whom to ask; or empty
  * @param where where it stands in the bank
  */
 public record Caution(
@@ -30,6 +31,7 @@ public record Caution(
     String contact,
     List<Variant> variants,
     List<String> keep,
+    String brief,
     Where where) {
   public Caution {
     classes = List.copyOf(classes);
@@ -62,16 +64,18 @@ public record Caution(
         contact,
         List.of(),
         List.of(),
+        "",
         where);
   }
 
-  /** What is said instead where the caution has this class. */
+  /** What is said instead where the caution has this class; its brief words may be empty. */
   public record Variant(
       CautionClass cautionClass,
       String title,
       String message,
       List<String> actions,
-      String contact) {
+      String contact,
+      String brief) {
     public Variant {
       actions = List.copyOf(actions);
     }
@@ -93,6 +97,7 @@ public record Caution(
             v.contact(),
             variants,
             keep,
+            v.brief(),
             where);
       }
     }

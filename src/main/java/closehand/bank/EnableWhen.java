@@ -41,8 +41,13 @@ public record EnableWhen(List<Test> tests, boolean all) {
     /** A yes or no; for {@link Operator#EXISTS} whether an answer must be there. */
     record Flag(boolean value) implements Expected {}
 
-    /** A number. */
-    record Number(double value) implements Expected {}
+    /**
+     * A number.
+     *
+     * @param whole whether it stands as a whole number: standard programs compare it with whole
+     *     numbers only, and a decimal with decimals only
+     */
+    record Number(double value, boolean whole) implements Expected {}
 
     /** An option; an empty system means any system. */
     record Coded(String system, String code) implements Expected {}

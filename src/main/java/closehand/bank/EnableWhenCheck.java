@@ -132,15 +132,21 @@ final class EnableWhenCheck {
   }
 
   private void number(FactType.Amount amount, EnableWhen.Test test) {
+    boolean wholeOnly = amount.decimals() == 0;
     if (!(test.expected() instanceof Expected.Number number)) {
-      needs(
-          test, false, amount.decimals() == 0 ? "answerInteger" : "answerDecimal or answerInteger");
-    } else if (amount.decimals() == 0 && number.value() != Math.rint(number.value())) {
+      needs(test, false, wholeOnly ? "answerInteger" : "answerDecimal");
+    } else if (wholeOnly && !number.whole()) {
       report(
           test.where(),
           "wrong-type",
           "\"" + test.fact() + "\" takes whole numbers only.",
           "Use answerInteger.");
+    } else if (!wholeOnly && number.whole()) {
+      report(
+          test.where(),
+          "wrong-type",
+          "\"" + test.fact() + "\" takes numbers with decimals.",
+          "Use answerDecimal.");
     } else if (number.value() < amount.minimum() || number.value() > amount.maximum()) {
       report(
           test.where(),

@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param fact the fact id, such as {@code digit.L.press.T}
  * @param label what is asked here; for a question with one field the question itself
  * @param remoteLabel the wording over a video call, where it differs
+ * @param aloneLabel the wording for a player who asks alone, where it differs
  * @param type what an answer can be
  * @param required whether a finished interview needs an answer
  * @param conditions its own condition and those of the groups around it; all must hold
@@ -23,6 +24,7 @@ public record Field(
     String fact,
     String label,
     Optional<String> remoteLabel,
+    Optional<String> aloneLabel,
     FactType type,
     boolean required,
     List<EnableWhen> conditions,

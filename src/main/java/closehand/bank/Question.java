@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param text the question, spoken to the player
  * @param shortName a few words for lists and pages, such as "Press force"
  * @param remoteText the wording over a video call, where it differs
+ * @param aloneText the wording for a player who asks alone, where it differs
  * @param why why it is asked
  * @param inTheRoom how to see it for yourself in the same room
  * @param overVideo how to see it for yourself on a call
@@ -28,6 +29,7 @@ public record Question(
     String text,
     Optional<String> shortName,
     Optional<String> remoteText,
+    Optional<String> aloneText,
     String why,
     String inTheRoom,
     String overVideo,

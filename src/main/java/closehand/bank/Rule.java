@@ -16,6 +16,8 @@ import java.util.Optional;
  * @param unless what keeps it from applying though {@code when} holds
  * @param effects what follows
  * @param reason the reason in a sentence to the player
+ * @param briefReason the same in a few words, for a full page; the reason itself where there are
+ *     none
  * @param clinicianReason the reason for a clinician, where it differs
  * @param basis source ids, or words such as "common practice"
  * @param examples answers with what the rule makes of them
@@ -30,6 +32,7 @@ public record Rule(
     Optional<Condition> unless,
     Effects effects,
     String reason,
+    String briefReason,
     Optional<String> clinicianReason,
     List<String> basis,
     List<Example> examples,
@@ -37,6 +40,36 @@ public record Rule(
   public Rule {
     basis = List.copyOf(basis);
     examples = List.copyOf(examples);
+  }
+
+  /** A rule whose reason has no shorter form. */
+  public Rule(
+      String id,
+      String instance,
+      String theme,
+      String title,
+      Condition when,
+      Optional<Condition> unless,
+      Effects effects,
+      String reason,
+      Optional<String> clinicianReason,
+      List<String> basis,
+      List<Example> examples,
+      Where where) {
+    this(
+        id,
+        instance,
+        theme,
+        title,
+        when,
+        unless,
+        effects,
+        reason,
+        reason,
+        clinicianReason,
+        basis,
+        examples,
+        where);
   }
 
   /** The id with its instance, unique in the bank. */

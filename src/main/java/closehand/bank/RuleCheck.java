@@ -237,6 +237,9 @@ final class RuleCheck {
     text(rule.title(), rule.where().child("title"));
     Where because = rule.where().child("because");
     text(rule.reason(), because.child("player"));
+    if (!rule.briefReason().equals(rule.reason())) {
+      text(rule.briefReason(), because.child("short"));
+    }
     rule.clinicianReason().ifPresent(r -> text(r, because.child("clinician")));
   }
 

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -70,9 +71,12 @@ final class BankSource {
     return new Loaded(inspection.bank(), inspection.problems());
   }
 
-  private static BankFiles files(Optional<Path> folder) throws NoSuchFileException {
+  private static BankFiles files(Optional<Path> folder) throws IOException {
     if (folder.isEmpty()) {
       return new EmbeddedBank();
+    }
+    if (Files.isRegularFile(folder.get())) {
+      throw new NotDirectoryException(folder.get().toString());
     }
     if (!Files.isDirectory(folder.get())) {
       throw new NoSuchFileException(folder.get().toString());

@@ -5,6 +5,7 @@ import closehand.report.AdvisoryText;
 import closehand.report.BankDifference;
 import closehand.report.BankPaper;
 import closehand.report.Glyphs;
+import closehand.report.Wrap;
 import closehand.rules.proof.DeepCheck;
 import java.io.IOException;
 import java.nio.file.Path;
@@ -53,7 +54,7 @@ final class CheckCommand {
       surroundings.output().print(AdvisoryText.of(DeepCheck.of(bank), glyphs));
     }
     if (wanted.old().isEmpty() && !wanted.print()) {
-      surroundings.output().println(sound(bank));
+      Wrap.lines("", "", sound(bank)).forEach(surroundings.output()::println);
     }
     surroundings.output().flush();
     return ExitCode.DONE;

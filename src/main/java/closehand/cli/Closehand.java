@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
+import java.nio.file.NotDirectoryException;
 import java.nio.file.Path;
 
 /**
@@ -18,9 +19,10 @@ public final class Closehand {
 
   /** Runs one command and ends the process with its exit code. */
   public static void main(String[] arguments) {
-    Surroundings surroundings = Surroundings.ofProcess();
+    Outlet outlet = Outlet.ofProcess();
+    Surroundings surroundings = Surroundings.ofProcess(outlet);
     int code = run(arguments, surroundings);
-    boolean written = !surroundings.output().checkError();
+    boolean written = !surroundings.output().checkError() || outlet.closedEarly();
     if (!written && code == ExitCode.DONE) {
       surroundings.error().println("The output could not be written.");
       code = ExitCode.INPUT_OUTPUT;
@@ -41,6 +43,9 @@ public final class Closehand {
           Files.isDirectory(Path.of(e.getFile()))
               ? "\"" + name + "\" is a folder; a file is wanted here."
               : "There is no file \"" + name + "\".");
+      return ExitCode.NO_INPUT;
+    } catch (NotDirectoryException e) {
+      error.println("\"" + Words.clean(e.getFile()) + "\" is a file; a folder is wanted here.");
       return ExitCode.NO_INPUT;
     } catch (java.nio.file.InvalidPathException e) {
       error.println("This is no name a file can have here.");

@@ -14,7 +14,9 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * Which files a replay reads: saved cases by name, files as they were named, and whatever could be
@@ -26,6 +28,7 @@ final class ReplayCases {
 
   private final CaseStore store;
   private final List<One> files = new ArrayList<>();
+  private final Set<Path> seen = new HashSet<>();
   private final List<Problem> leftOut = new ArrayList<>();
 
   private ReplayCases(CaseStore store) {
@@ -77,11 +80,25 @@ final class ReplayCases {
       List<Path> here = new ArrayList<>();
       Files.walkFileTree(path, new Walk(here));
       Collections.sort(here);
-      here.forEach(f -> files.add(new One(f, /* named= */ false)));
+      here.forEach(f -> add(new One(f, /* named= */ false)));
     } else if (CaseName.isLawful(word) && !Files.exists(path)) {
-      files.add(new One(store.where(word), /* named= */ false));
+      add(new One(store.where(word), /* named= */ false));
     } else {
-      files.add(new One(path, /* named= */ true));
+      add(new One(path, /* named= */ true));
+    }
+  }
+
+  /** One file counts once, whichever ways lead to it. */
+  private void add(One one) {
+    Path real;
+    try {
+      real = one.file().toRealPath();
+    } catch (IOException e) {
+      // What is not there, or cannot be looked at, is told when it is read.
+      real = one.file().toAbsolutePath().normalize();
+    }
+    if (seen.add(real)) {
+      files.add(one);
     }
   }
 

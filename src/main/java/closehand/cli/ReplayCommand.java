@@ -45,7 +45,7 @@ final class ReplayCommand {
   /**
    * Compares.
    *
-   * @return 65 where a bank or any case could not be read
+   * @return 65 where a bank or any case could not be read, 66 where there is no case
    */
   int run(List<String> cases, Optional<Path> oldBank, Optional<Path> newBank, boolean json)
       throws IOException {
@@ -59,6 +59,14 @@ final class ReplayCommand {
     Commands.report(gathered.leftOut(), surroundings);
     gathered.leftOut().forEach(p -> skipped.add(p.where().file()));
     List<ReplayCases.One> files = gathered.files();
+    if (files.isEmpty()) {
+      surroundings
+          .error()
+          .println(
+              "There is no case here to replay: a folder is searched for files that end in .json or"
+                  + " .sealed.");
+      return skipped.isEmpty() ? ExitCode.NO_INPUT : ExitCode.BAD_DATA;
+    }
     if (json) {
       try (MoveWriter writer = new MoveWriter(surroundings.output())) {
         each(files, banks, writer::write);

@@ -33,13 +33,12 @@ record Surroundings(
     Secrets secrets) {
   private static final int MANY_COLUMNS = 500;
 
-  /** The surroundings of this process. */
-  static Surroundings ofProcess() {
+  /** The surroundings of this process, with its standard output. */
+  static Surroundings ofProcess(Outlet outlet) {
     Charset characters = terminalCharacters();
     return new Surroundings(
         System.in,
-        new PrintStream(
-            new java.io.FileOutputStream(java.io.FileDescriptor.out), false, characters),
+        new PrintStream(outlet, false, characters),
         new PrintStream(new java.io.FileOutputStream(java.io.FileDescriptor.err), true, characters),
         System.getenv(),
         new LocalClock(),

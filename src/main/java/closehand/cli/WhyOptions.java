@@ -23,8 +23,14 @@ final class WhyOptions extends Subcommand {
   @Parameters(
       arity = "0..2",
       paramLabel = "[CASE] [NAME]",
-      description =
-          "A saved case (not with --answers), then what to explain: nothing for the control that comes first, a control such as MOUSE_SIDE_R, an input such as trigger, a body part such as R.T, or a caution such as C-NECK.")
+      description = {
+        "A saved case (not with --answers), then what to explain:",
+        "nothing: the control that comes first,",
+        "MOUSE_SIDE_R: a control,",
+        "trigger: a kind of input,",
+        "R.T: a part of the body (here the right thumb),",
+        "C-NECK: a caution."
+      })
   private List<String> words = new ArrayList<>();
 
   @Option(

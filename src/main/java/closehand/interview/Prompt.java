@@ -65,6 +65,7 @@ public record Prompt(
     fields.removeIf(p -> !walk.enablement().applies(p.fact()));
     Optional<String> mode = mode(interview.answers(), walk.enablement());
     boolean onCall = mode.filter(WellKnown.VIDEO::equals).isPresent();
+    boolean alone = interview.asker() == Provenance.By.PLAYER;
     Question question = place.question();
     Field field = place.field();
     return new Prompt(
@@ -73,13 +74,26 @@ public record Prompt(
         field,
         fields.indexOf(place) <= 0,
         position(interview, place, walk),
-        onCall ? question.remoteText().orElse(question.text()) : question.text(),
-        onCall ? field.remoteLabel().orElse(field.label()) : field.label(),
-        interview.asker() == Provenance.By.PLAYER ? alone(question) : howToSee(question, mode),
+        wording(alone, question.aloneText(), onCall, question.remoteText(), question.text()),
+        wording(alone, field.aloneLabel(), onCall, field.remoteLabel(), field.label()),
+        alone ? alone(question) : howToSee(question, mode),
         again(interview.sitting().checks(), place.fact()),
         Optional.ofNullable(interview.answers().byFact().get(place.fact())),
         Optional.ofNullable(interview.halfTyped().get(place.fact())),
         line(fields, place, walk));
+  }
+
+  /** The words for the setting, or else the usual ones. */
+  private static String wording(
+      boolean alone,
+      Optional<String> forAlone,
+      boolean onCall,
+      Optional<String> remote,
+      String usual) {
+    if (alone && forAlone.isPresent()) {
+      return forAlone.get();
+    }
+    return onCall ? remote.orElse(usual) : usual;
   }
 
   private static String position(Interview interview, Outline.Place place, Walk walk) {

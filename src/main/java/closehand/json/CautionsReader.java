@@ -66,6 +66,7 @@ final class CautionsReader {
             in.optionalText("contact").orElse(""),
             variants(in),
             in.optionalTexts("keep"),
+            in.optionalText("short").orElse(""),
             in.where());
     in.finish();
     return caution;
@@ -94,8 +95,9 @@ final class CautionsReader {
     String message = in.text("message");
     List<String> actions = in.texts("actions");
     String contact = in.text("contact");
+    String brief = in.optionalText("short").orElse("");
     in.finish();
-    return kind.map(k -> new Caution.Variant(k, title, message, actions, contact));
+    return kind.map(k -> new Caution.Variant(k, title, message, actions, contact, brief));
   }
 
   private void unknownClass(JsonValue.Str word) {

@@ -137,13 +137,13 @@ final class EnableWhenReader {
       }
       case "answerInteger" -> {
         if (value instanceof JsonValue.Num number && number.isWhole()) {
-          return Optional.of(new Expected.Number(number.value()));
+          return Optional.of(new Expected.Number(number.value(), true));
         }
         return value instanceof JsonValue.Num ? fraction(value) : wrong(value, "a whole number");
       }
       case "answerDecimal" -> {
         if (value instanceof JsonValue.Num number) {
-          return Optional.of(new Expected.Number(number.value()));
+          return Optional.of(new Expected.Number(number.value(), false));
         }
         return wrong(value, "a number");
       }

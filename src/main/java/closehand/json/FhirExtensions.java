@@ -40,6 +40,7 @@ final class FhirExtensions {
   private static Map<String, List<String>> known() {
     Map<String, List<String>> known = new TreeMap<>();
     known.put(OWN + "remote-text", List.of("valueString"));
+    known.put(OWN + "alone-text", List.of("valueString"));
     known.put(OWN + "short-name", List.of("valueString"));
     known.put(OWN + "asked-by", List.of("valueCode"));
     known.put(OWN + "safety-weight", List.of("valueInteger"));

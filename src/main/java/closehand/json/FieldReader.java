@@ -49,6 +49,7 @@ final class FieldReader {
         fact,
         text,
         extensions.textOf(FhirExtensions.OWN + "remote-text"),
+        extensions.textOf(FhirExtensions.OWN + "alone-text"),
         type(in, type, repeats, extensions),
         in.flag("required", false),
         conditions,
@@ -124,7 +125,7 @@ final class FieldReader {
   private int decimals(FhirExtensions extensions) {
     String url = FhirExtensions.HL7 + "maxDecimalPlaces";
     double decimals = extensions.numberOf(url).orElse(1.0);
-    if (decimals < 0 || decimals > MOST_DECIMALS) {
+    if (decimals < 1 || decimals > MOST_DECIMALS) {
       extensions
           .value(url)
           .ifPresent(
@@ -132,10 +133,10 @@ final class FieldReader {
                   note(
                       v.where(),
                       "out-of-range",
-                      "Decimal places are from 0 to " + MOST_DECIMALS + ".",
-                      ""));
+                      "Decimal places are from 1 to " + MOST_DECIMALS + ".",
+                      "Use the type integer for whole numbers."));
     }
-    return (int) Math.max(0, Math.min(MOST_DECIMALS, decimals));
+    return (int) Math.max(1, Math.min(MOST_DECIMALS, decimals));
   }
 
   private FactType amount(

@@ -1,11 +1,22 @@
 package closehand.json;
 
+import java.util.Set;
+
 /**
  * Says in plain words what the usual mistakes in writing JSON are, from the characters around the
  * place where reading stopped. Never quotes them: the file may hold health facts.
  */
 final class JsonMistake {
   private static final String ANYTHING = "Look here for a missing comma, quote or bracket.";
+
+  private static final String BARE_WORD =
+      "Words stand in double quotes; true, false and null are written in small letters.";
+
+  /**
+   * What may stand bare before a closing bracket or a comma; nothing means a number, a text or a
+   * bracket.
+   */
+  private static final Set<String> KNOWN_WORDS = Set.of("", "true", "false", "null");
 
   private static final char NOTHING = ' ';
 
@@ -50,7 +61,7 @@ final class JsonMistake {
     if (here == '}' || here == ']') {
       return bracket(before);
     }
-    if (here == ',') {
+    if (here == ',' && KNOWN_WORDS.contains(wordBefore())) {
       return "There is a comma too many, or a value is missing before it.";
     }
     return token(here, before);
@@ -60,7 +71,10 @@ final class JsonMistake {
     return switch (before) {
       case ',' -> "Remove the comma before this bracket.";
       case ':' -> "A value is missing before this bracket.";
-      default -> "This bracket does not close the one that was opened last.";
+      default ->
+          KNOWN_WORDS.contains(wordBefore())
+              ? "This bracket does not close the one that was opened last."
+              : BARE_WORD;
     };
   }
 
@@ -76,9 +90,20 @@ final class JsonMistake {
     if (afterValue && ("\"{[-".indexOf(here) >= 0 || Character.isLetterOrDigit(here))) {
       return "A comma or a colon is missing before this.";
     }
-    return Character.isLetter(here)
-        ? "Words stand in double quotes; true, false and null are written in small letters."
-        : ANYTHING;
+    return Character.isLetter(here) || here == ',' ? BARE_WORD : ANYTHING;
+  }
+
+  /** The word without quotes that ends before the place, spaces passed over; empty if none does. */
+  private String wordBefore() {
+    int end = at;
+    while (end > 0 && text.charAt(end - 1) <= ' ') {
+      end--;
+    }
+    int start = end;
+    while (start > 0 && Character.isLetter(text.charAt(start - 1))) {
+      start--;
+    }
+    return text.substring(start, end);
   }
 
   /** The last character before the place that is no space. */

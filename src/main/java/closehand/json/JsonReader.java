@@ -13,10 +13,6 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
 import java.io.IOException;
-import java.nio.ByteBuffer;
-import java.nio.charset.CharacterCodingException;
-import java.nio.charset.CodingErrorAction;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -109,23 +105,7 @@ public final class JsonReader {
               "Closehand's files are much smaller; is this the right one?"));
       return Optional.empty();
     }
-    String text;
-    try {
-      text =
-          StandardCharsets.UTF_8
-              .newDecoder()
-              .onMalformedInput(CodingErrorAction.REPORT)
-              .onUnmappableCharacter(CodingErrorAction.REPORT)
-              .decode(ByteBuffer.wrap(bytes))
-              .toString();
-    } catch (CharacterCodingException e) {
-      problems.add(
-          Problem.error(
-              Where.file(file), "not-utf8", "The file is not UTF-8 text.", "Save it as UTF-8."));
-      return Optional.empty();
-    }
-    String whole = text.startsWith("\uFEFF") ? text.substring(1) : text;
-    return readText(file, passedOver, whole, problems);
+    return Utf8.read(file, bytes, problems).flatMap(t -> readText(file, passedOver, t, problems));
   }
 
   private static Optional<JsonValue> readText(

@@ -31,6 +31,7 @@ public final class MoveWriter implements Closeable {
     standpoint("before", move.before());
     standpoint("after", move.after());
     texts("byRules", move.byRules());
+    out.writeBooleanField("byTies", move.byTies());
     out.writeEndObject();
   }
 
@@ -44,6 +45,7 @@ public final class MoveWriter implements Closeable {
     }
     out.writeBooleanField("firm", standpoint.verdict().firm());
     out.writeBooleanField("withheld", standpoint.verdict().withheld());
+    texts("suggested", standpoint.suggested());
     texts("ruledOut", standpoint.ruledOut());
     texts("cautions", standpoint.cautions());
     texts("stops", standpoint.stops());

@@ -65,8 +65,7 @@ final class RulesReader {
     Optional<Condition> unless = in.optional("unless").map(conditions::read);
     Rule.Effects effects =
         in.required("then").map(new EffectsReader(found)::read).orElse(EffectsReader.NONE);
-    Reason reason =
-        in.required("because").map(v -> reason(v, found)).orElse(new Reason("", Optional.empty()));
+    Reason reason = in.required("because").map(v -> reason(v, found)).orElse(Reason.NONE);
     List<String> basis = basis(in, found);
     List<Rule.Example> examples = new ArrayList<>();
     if (withExamples) {
@@ -82,6 +81,7 @@ final class RulesReader {
         unless,
         effects,
         reason.player,
+        reason.brief,
         reason.clinician,
         basis,
         examples,
@@ -101,15 +101,19 @@ final class RulesReader {
     return basis;
   }
 
-  private record Reason(String player, Optional<String> clinician) {}
+  private record Reason(String player, String brief, Optional<String> clinician) {
+    static final Reason NONE = new Reason("", "", Optional.empty());
+  }
 
   private static Reason reason(JsonValue value, List<Problem> found) {
     if (!(value instanceof JsonValue.Obj object)) {
       ObjectReading.wrongType(value, "an object with \"player\"", found);
-      return new Reason("", Optional.empty());
+      return Reason.NONE;
     }
     ObjectReading in = new ObjectReading(object, found);
-    Reason reason = new Reason(in.text("player"), in.optionalText("clinician"));
+    String player = in.text("player");
+    String brief = in.optionalText("short").orElse(player);
+    Reason reason = new Reason(player, brief, in.optionalText("clinician"));
     in.finish();
     return reason;
   }

@@ -22,13 +22,10 @@ final class TurnWriter {
   }
 
   /**
-   * Writes the members {@code leader} and {@code changes}: every single change after which
-   * something else leads; where none brings or takes the first place of this approach, pairs that
-   * do.
+   * Writes the member {@code changes}: every single change after which something else leads; where
+   * none brings or takes the first place of this approach, pairs that do.
    */
   void write(Turns turns, String approach) throws IOException {
-    leader("leader", turns.now());
-    out.writeBooleanField("firm", turns.now().firm());
     list("changes", turns.singles(), turns.now());
     boolean leads = turns.now().leader().filter(approach::equals).isPresent();
     boolean any =

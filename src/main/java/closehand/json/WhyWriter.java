@@ -3,8 +3,10 @@ package closehand.json;
 import closehand.interview.Answers;
 import closehand.rules.Advice;
 import closehand.rules.Standing;
+import closehand.rules.Warning;
 import closehand.rules.why.Explanation;
 import closehand.rules.why.Ground;
+import closehand.rules.why.Lead;
 import closehand.rules.why.Part;
 import closehand.rules.why.Settled;
 import closehand.rules.why.Turns;
@@ -35,6 +37,7 @@ public final class WhyWriter {
             standing(why.standing().get(), out);
           }
           out.writeBooleanField("withheld", why.withheld());
+          lead(why.lead(), out);
           group("fired", why.in(Ground.State.FIRED), out);
           group("heldBack", why.in(Ground.State.HELD_BACK), out);
           group("waiting", why.in(Ground.State.WAITING), out);
@@ -60,14 +63,41 @@ public final class WhyWriter {
           out.writeStartObject();
           out.writeNullField("subject");
           out.writeNullField("leader");
+          out.writeBooleanField("firm", advice.firm());
           out.writeBooleanField("withheld", advice.withheld());
-          texts("stops", advice.stops().stream().map(w -> w.caution().code()).toList(), out);
+          warnings(advice.stops(), advice.notCleared(), out);
           texts(
               "undecided",
               advice.with(Standing.Status.UNDECIDED).stream().map(s -> s.approach().id()).toList(),
               out);
           out.writeEndObject();
         });
+  }
+
+  /** What leads, whether firmly, and which open answers stand in the way of that. */
+  private static void lead(Lead lead, JsonGenerator out) throws IOException {
+    if (lead.leader().isPresent()) {
+      out.writeStringField("leader", lead.leader().get());
+    } else {
+      out.writeNullField("leader");
+    }
+    out.writeBooleanField("firm", lead.firm());
+    texts("couldOverturn", lead.couldOverturn(), out);
+    warnings(lead.stops(), lead.notCleared(), out);
+  }
+
+  private static void warnings(List<Warning> stops, List<Warning> notCleared, JsonGenerator out)
+      throws IOException {
+    texts("stops", stops.stream().map(w -> w.caution().code()).toList(), out);
+    out.writeArrayFieldStart("notCleared");
+    for (Warning warning : notCleared) {
+      out.writeStartObject();
+      out.writeStringField("code", warning.caution().code());
+      out.writeStringField("class", warning.cautionClass().code());
+      texts("waitsFor", warning.waitsFor(), out);
+      out.writeEndObject();
+    }
+    out.writeEndArray();
   }
 
   private static void standing(Standing standing, JsonGenerator out) throws IOException {
@@ -101,6 +131,7 @@ public final class WhyWriter {
   /** The place of the part in the bank's files says which part it is. */
   private static void hindrance(Part part, JsonGenerator out) throws IOException {
     out.writeObjectFieldStart("hindrance");
+    out.writeStringField("file", part.condition().where().file());
     out.writeStringField("at", part.condition().where().pointer());
     out.writeStringField("outcome", word(part.outcome()));
     texts("answers", part.facts(), out);

@@ -38,9 +38,18 @@ final class AnswerWords {
     return String.join(", ", words);
   }
 
+  /** Whether the player gave this answer and told it, so that it goes without a mark. */
+  static boolean toldByThePlayer(Answers.Recorded recorded) {
+    return isUsual(recorded.provenance());
+  }
+
+  private static boolean isUsual(Provenance provenance) {
+    return provenance.by() == Provenance.By.PLAYER && provenance.how() == Provenance.How.TOLD;
+  }
+
   private static String mark(Provenance provenance) {
-    boolean usual =
-        provenance.by() == Provenance.By.PLAYER && provenance.how() == Provenance.How.TOLD;
-    return usual ? "" : " (" + provenance.by().code() + ", " + provenance.how().code() + ")";
+    return isUsual(provenance)
+        ? ""
+        : " (" + provenance.by().code() + ", " + provenance.how().code() + ")";
   }
 }

@@ -13,15 +13,33 @@ import java.util.Set;
 final class CautionLines {
   private static final int FEW = 2;
   private static final int MOST_IN_FULL = 6;
+
+  /** The part on how long to play says it in minutes. */
+  private static final String BREAKS = "C-BREAK";
+
+  /** What is likely to change says to borrow before buying. */
+  private static final String BUYING = "C-BUY";
+
+  private static final String CHANGING = "C-PROG";
+  private static final String LIMITS = "C-LIMITS";
   private static final String SPINAL_INJURY = "safe.sciT6";
 
   private CautionLines() {}
 
   /** Stops in full, then what to take care of, then what is good to know. */
   static List<Piece> of(PageInput input) {
+    return of(input, Room.ROOMIEST, careful(input).size() > MOST_IN_FULL);
+  }
+
+  /** The same in few words, with whom to ask, for the player's page. */
+  static List<Piece> of(PageInput input, Room room) {
+    return of(input, room, true);
+  }
+
+  private static List<Piece> of(PageInput input, Room room, boolean brief) {
     List<Piece> pieces = new ArrayList<>();
-    pieces.addAll(StopNotice.all(input));
-    List<Piece> care = care(input);
+    pieces.addAll(StopNotice.all(input, room.tightest()));
+    List<Piece> care = care(input, room, brief);
     if (!care.isEmpty()) {
       pieces.add(new Heading("Take care"));
       pieces.addAll(care);
@@ -29,21 +47,24 @@ final class CautionLines {
     return pieces;
   }
 
-  private static List<Piece> care(PageInput input) {
+  private static List<Piece> care(PageInput input, Room room, boolean brief) {
     List<Piece> pieces = new ArrayList<>();
     String resting = RestingDigits.sentence(input);
     if (!resting.isEmpty()) {
       pieces.add(Paragraph.item(resting));
     }
     pieces.addAll(OpenSafety.of(input));
-    pieces.addAll(LimitLines.of(input));
-    pieces.addAll(cautions(input));
+    if (!(brief && input.warns(LIMITS))) {
+      pieces.addAll(LimitLines.of(input));
+    }
+    pieces.addAll(cautions(input, brief));
     for (Answers.Lowered lowered : input.answers().lowered()) {
       pieces.add(Paragraph.item(lowered(input, lowered)));
     }
     List<String> notes =
         withClass(input, CautionClass.NOTE).stream()
             .filter(n -> !protects(n))
+            .filter(n -> !(room.tightest() && isSaidElsewhere(input, n.caution().code())))
             .map(n -> Phrases.bare(n.caution().title()))
             .toList();
     if (!notes.isEmpty()) {
@@ -52,25 +73,37 @@ final class CautionLines {
     return pieces;
   }
 
+  private static boolean isSaidElsewhere(PageInput input, String code) {
+    return code.equals(BREAKS) || code.equals(BUYING) && input.warns(CHANGING);
+  }
+
   private static List<Warning> withClass(PageInput input, CautionClass wanted) {
     return input.together().cautions().stream().filter(w -> w.cautionClass() == wanted).toList();
   }
 
   /** The more there are, the shorter each, so that all of them are read. */
-  private static List<Piece> cautions(PageInput input) {
-    List<Warning> care = new ArrayList<>(withClass(input, CautionClass.CARE));
-    withClass(input, CautionClass.NOTE).stream().filter(CautionLines::protects).forEach(care::add);
+  private static List<Piece> cautions(PageInput input, boolean brief) {
+    List<Warning> care = careful(input);
     List<Piece> pieces = new ArrayList<>();
     Set<String> said = new HashSet<>();
     for (Warning warning : care) {
+      if (brief && warning.caution().code().equals(LIMITS)) {
+        pieces.addAll(LimitLines.first(input, warning));
+        continue;
+      }
       Warning shown = shown(input, warning);
+      int lines = care.size() > MOST_IN_FULL ? 0 : care.size() > FEW ? 2 : 3;
       String text =
-          care.size() > MOST_IN_FULL
-              ? CautionText.brief(shown, said)
-              : CautionText.full(shown, care.size() > FEW ? 2 : 3, said);
+          brief ? CautionText.fewest(shown, lines, said) : CautionText.full(shown, lines, said);
       pieces.add(Paragraph.item(text));
     }
     return pieces;
+  }
+
+  private static List<Warning> careful(PageInput input) {
+    List<Warning> care = new ArrayList<>(withClass(input, CautionClass.CARE));
+    withClass(input, CautionClass.NOTE).stream().filter(CautionLines::protects).forEach(care::add);
+    return care;
   }
 
   /** The caution without what does not hold for this player. */

@@ -51,6 +51,23 @@ final class CautionText {
     return lines(telling) <= lines(brief) ? telling : brief;
   }
 
+  /**
+   * The caution in the few words that the bank has for it, and what to do at once that they leave
+   * out; without such words, the caution as far as it fits.
+   *
+   * @param lines how many lines to fill then; 0 for as few as it takes
+   */
+  static String fewest(Warning warning, int lines, Set<String> said) {
+    String few = warning.caution().brief();
+    if (few.isEmpty()) {
+      return lines == 0 ? brief(warning, said) : full(warning, lines, said);
+    }
+    String where = where(warning);
+    StringBuilder text = new StringBuilder(where.isEmpty() ? few : where + ": " + few);
+    KeyActions.atOnce(warning.caution(), few, said).forEach(a -> text.append(' ').append(a));
+    return text.toString();
+  }
+
   private static String start(Warning warning) {
     Caution caution = warning.caution();
     String where = where(warning);

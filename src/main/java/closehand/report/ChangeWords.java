@@ -44,6 +44,12 @@ final class ChangeWords {
     return "";
   }
 
+  /** The same in fewer words, for an idea below one that has told it in full. */
+  static String briefest(PageInput input, Standing standing, Glyphs glyphs) {
+    String brief = brief(input, standing, glyphs);
+    return brief.replaceFirst("your answer to ", "");
+  }
+
   /**
    * Changes of answers that the reasons rest on, then of others, then of safety questions (which
    * would change nearly everything); one a question.

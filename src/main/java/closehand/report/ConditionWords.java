@@ -13,9 +13,11 @@ import closehand.interview.Wording;
 import closehand.rules.Workings;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Conditions of rules in plain English, the player spoken to. */
 public final class ConditionWords {
@@ -27,6 +29,7 @@ public final class ConditionWords {
   private final Glyphs glyphs;
   private final Map<String, Field> fields;
   private final Map<String, Term> terms = new HashMap<>();
+  private final Set<String> ambiguous = new HashSet<>();
 
   /** Words for the conditions of this bank. */
   public ConditionWords(Bank bank, Glyphs glyphs) {
@@ -34,6 +37,21 @@ public final class ConditionWords {
     this.glyphs = glyphs;
     this.fields = bank.questionnaire().fieldsByFact();
     bank.terms().forEach(t -> terms.put(t.id(), t));
+  }
+
+  /** The same; where several facts or terms have one name, their ids stand with it. */
+  static ConditionWords unmistakable(Bank bank, Glyphs glyphs) {
+    ConditionWords words = new ConditionWords(bank, glyphs);
+    Map<String, String> byName = new HashMap<>();
+    List<String> ids = new ArrayList<>(words.fields.keySet());
+    ids.addAll(words.terms.keySet().stream().sorted().toList());
+    for (String fact : ids) {
+      String other = byName.putIfAbsent(words.name(fact), fact);
+      if (other != null) {
+        words.ambiguous.addAll(List.of(fact, other));
+      }
+    }
+    return words;
   }
 
   /** The condition as part of a sentence, such as: "Pain now" is 4 or more, and ... */
@@ -85,7 +103,8 @@ public final class ConditionWords {
     }
     Term term = terms.get(test.fact());
     if (term instanceof Term.Derived && test.value() instanceof Operand.Flag flag) {
-      return flag.value() ? term.text() : "it is not so that " + term.text();
+      String text = name(term.id());
+      return flag.value() ? text : "it is not so that " + text;
     }
     return name(test.fact()) + " " + predicate(test);
   }
@@ -94,13 +113,14 @@ public final class ConditionWords {
   String name(String factOrTerm) {
     Term term = terms.get(factOrTerm);
     if (term != null) {
-      return term.text();
+      return ambiguous.contains(factOrTerm) ? term.text() + " [" + factOrTerm + "]" : term.text();
     }
     String asked =
         factOrTerm.startsWith(INSIDE_GAME)
             ? FIRST_GAME + factOrTerm.substring(INSIDE_GAME.length())
             : factOrTerm;
-    return glyphs.quoted(Phrases.bare(Labels.of(bank.questionnaire(), asked)));
+    String name = glyphs.quoted(Phrases.bare(Labels.of(bank.questionnaire(), asked)));
+    return ambiguous.contains(asked) ? name + " [" + factOrTerm + "]" : name;
   }
 
   private FactType type(String fact) {

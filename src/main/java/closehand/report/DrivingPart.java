@@ -22,10 +22,26 @@ final class DrivingPart {
 
   private DrivingPart() {}
 
-  /** One sentence; empty for an idea that other parts can work, or where nobody drives with it. */
+  /** One sentence in full. */
   static String sentence(PageInput input, Approach approach) {
+    return sentence(input, approach, false);
+  }
+
+  /**
+   * One sentence; empty for an idea that other parts can work, or where nobody drives with it.
+   *
+   * @param brief whether the caution about the chair says the rest
+   */
+  static String sentence(PageInput input, Approach approach, boolean brief) {
     for (Map.Entry<String, Set<String>> part : PARTS.entrySet()) {
       if (input.facts().is(DRIVES_WITH, part.getKey()) && onlyBy(part.getValue(), approach)) {
+        if (brief && input.warns("C-CHAIR")) {
+          return part.getKey().equals("hand")
+              ? "Not with the hand you drive with."
+              : "You drive with your "
+                  + part.getKey()
+                  + ": only with a yes from your chair provider and your health team.";
+        }
         return part.getKey().equals("hand")
             ? "You drive with a hand: that hand stays for driving, unless your chair provider and your"
                 + " health team say yes."

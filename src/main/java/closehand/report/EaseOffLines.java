@@ -21,13 +21,20 @@ final class EaseOffLines {
     List<String> own =
         Sayings.tellingFirst(input.together(), "stop").stream()
             .filter(s -> !s.startsWith("Ease off"))
+            .filter(s -> !(room.tightest() && Sayings.saidInACaution(input.together(), "stop", s)))
             .limit(Math.max(1, room.sayings()))
             .toList();
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Gap());
-    pieces.add(Paragraph.headed("Ease off when you notice.", room.tightest() ? SHORTLY : SIGNS));
-    if (!own.isEmpty()) {
-      pieces.add(Paragraph.of("For you also: " + String.join(" ", own)));
+    String also = own.isEmpty() ? "" : "For you also: " + String.join(" ", own);
+    String signs = room.tightest() ? SHORTLY : SIGNS;
+    if (room.tightest()) {
+      pieces.add(Paragraph.headed("Ease off when you notice.", Phrases.joined(signs, also)));
+      return pieces;
+    }
+    pieces.add(Paragraph.headed("Ease off when you notice.", signs));
+    if (!also.isEmpty()) {
+      pieces.add(Paragraph.of(also));
     }
     return pieces;
   }

@@ -35,7 +35,7 @@ final class GameLines {
    * For the player: what is suggested for one game and not for all of them; nothing where they
    * agree.
    */
-  static List<Piece> differing(PageInput input) {
+  static List<Piece> differing(PageInput input, Room room) {
     Set<String> everywhere = new HashSet<>();
     input.byGame().values().forEach(a -> everywhere.addAll(ids(a)));
     input.byGame().values().forEach(a -> everywhere.retainAll(ids(a)));
@@ -52,13 +52,20 @@ final class GameLines {
             .add(name(input, game.getKey()));
       }
     }
+    if (gamesByIdeas.isEmpty()) {
+      return List.of();
+    }
+    if (room.terse()) {
+      List<String> said = new ArrayList<>();
+      gamesByIdeas.forEach(
+          (ideas, games) -> said.add("Only for " + Phrases.listed(games) + ": " + ideas));
+      return List.of(new Gap(), Paragraph.headed("Game by game.", String.join(" ", said)));
+    }
     List<Piece> pieces = new ArrayList<>();
+    pieces.add(new Heading("Your games differ"));
     gamesByIdeas.forEach(
         (ideas, games) ->
             pieces.add(Paragraph.item("Only for " + Phrases.listed(games) + ": " + ideas)));
-    if (!pieces.isEmpty()) {
-      pieces.add(0, new Heading("Your games differ"));
-    }
     return pieces;
   }
 

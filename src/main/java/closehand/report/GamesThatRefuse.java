@@ -15,6 +15,11 @@ final class GamesThatRefuse {
 
   /** One sentence; empty where every game takes it or nobody knows what a game takes. */
   static String sentence(PageInput input, Approach approach) {
+    return sentence(input, approach, false);
+  }
+
+  /** The same, in fewer words where the page is full. */
+  static String sentence(PageInput input, Approach approach, boolean brief) {
     List<String> refusing = new ArrayList<>();
     for (int slot : input.byGame().keySet()) {
       if (refuses(input, slot, approach)) {
@@ -26,7 +31,9 @@ final class GamesThatRefuse {
         : "By your answers, "
             + Phrases.listed(refusing)
             + (refusing.size() == 1 ? " does" : " do")
-            + " not take this; check that before you borrow one.";
+            + (brief
+                ? " not take this: check first."
+                : " not take this; check that before you borrow one.");
   }
 
   /** Whether the game in this place takes nothing that the idea sends, by what was told of it. */

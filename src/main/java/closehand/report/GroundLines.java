@@ -25,12 +25,16 @@ final class GroundLines {
     Map<String, Field> fields = input.bank().questionnaire().fieldsByFact();
     int most = room.tightest() ? 1 : room.terse() ? FEWEST : MOST;
     List<String> found = new ArrayList<>();
+    boolean allTold = true;
     for (String fact : facts(input)) {
       Field field = fields.get(fact);
       Answers.Recorded recorded = input.answers().byFact().get(fact);
       if (found.size() < most && field != null && recorded != null) {
-        String label = Phrases.bare(Labels.of(input.bank().questionnaire(), fact));
-        found.add(Phrases.lower(label) + ": " + AnswerWords.of(field, recorded));
+        allTold &= AnswerWords.toldByThePlayer(recorded);
+        found.add(
+            Phrases.lower(label(input, fact, field))
+                + ": "
+                + Phrases.lower(AnswerWords.of(field, recorded)));
       }
     }
     return found.isEmpty()
@@ -39,9 +43,20 @@ final class GroundLines {
             new Gap(),
             Paragraph.headed(
                 "What we found.",
-                "These answers count most: "
-                    + String.join("; ", found)
-                    + ". What is not marked, you told us."));
+                allTold
+                    ? "What counts most, as you told us: " + String.join("; ", found) + "."
+                    : "What counts most: "
+                        + String.join("; ", found)
+                        + ". What is not marked, you told us."));
+  }
+
+  /** "Left hand (job of each hand)" where a question asks about several things. */
+  private static String label(PageInput input, String fact, Field field) {
+    String question = Phrases.bare(Labels.ofQuestion(input.bank().questionnaire(), fact));
+    String whole = Phrases.bare(Labels.of(input.bank().questionnaire(), fact));
+    return whole.equals(question)
+        ? whole
+        : Labels.label(field) + " (" + Phrases.lower(question) + ")";
   }
 
   /**

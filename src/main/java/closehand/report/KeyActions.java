@@ -59,6 +59,18 @@ final class KeyActions {
     return key;
   }
 
+  /** What to do at once that neither these words nor the page have said; what is said grows. */
+  static List<String> atOnce(Caution caution, String words, Set<String> said) {
+    List<String> missing = new ArrayList<>();
+    for (String phrase : AT_ONCE) {
+      boolean there = words.toLowerCase(Locale.ROOT).contains(phrase);
+      if ((there || has(caution, phrase)) && said.add(phrase) && !there) {
+        add(missing, caution, phrase);
+      }
+    }
+    return missing;
+  }
+
   /** Whether leaving this action out could hurt somebody. */
   static boolean protects(String action) {
     String words = action.toLowerCase(Locale.ROOT);

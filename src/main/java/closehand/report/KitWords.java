@@ -19,6 +19,12 @@ final class KitWords {
         + ".";
   }
 
+  /** The same in fewer words: cost classes that follow each other as one. */
+  static String inFewWords(Bank bank, Approach approach) {
+    return effortAndCost(bank, approach)
+        .replaceFirst("up to about [\\d,]+, or about [\\d,]+ to", "up to about");
+  }
+
   private static String setup(Approach.Span minutes) {
     if (!minutes.text().isEmpty()) {
       return Phrases.lower(minutes.text());

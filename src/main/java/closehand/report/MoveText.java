@@ -2,6 +2,7 @@ package closehand.report;
 
 import closehand.rules.Verdict;
 import closehand.rules.proof.Move;
+import closehand.rules.proof.Standpoint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,6 +21,11 @@ public final class MoveText {
       parts.add(words(in, move));
     }
     String rules = move.byRules().isEmpty() ? "" : " By " + String.join(", ", move.byRules()) + ".";
+    if (move.byTies()) {
+      rules =
+          " No rule moved it: equal points are told apart in another way, by cost, setting up or"
+              + " the order of the approaches.";
+    }
     return Sheet.text(
         List.of(
             Paragraph.item(name),
@@ -31,11 +37,16 @@ public final class MoveText {
     return switch (in) {
       case LEADER ->
           "leads: " + leader(move.before().verdict()) + ", now " + leader(move.after().verdict());
+      case ORDER -> "suggested: " + order(move.before()) + ", now " + order(move.after());
       case FIRMNESS -> move.after().verdict().firm() ? "now firm" : "no longer firm";
       case EXCLUSIONS -> "ruled out: " + change(move.before().ruledOut(), move.after().ruledOut());
       case CAUTIONS -> "cautions: " + change(move.before().cautions(), move.after().cautions());
       case STOPS -> "stops: " + change(move.before().stops(), move.after().stops());
     };
+  }
+
+  private static String order(Standpoint standpoint) {
+    return standpoint.suggested().isEmpty() ? "none" : String.join(" > ", standpoint.suggested());
   }
 
   private static String leader(Verdict verdict) {
@@ -65,6 +76,7 @@ public final class MoveText {
       String name =
           switch (in) {
             case LEADER -> "  what leads";
+            case ORDER -> "  what follows it";
             case FIRMNESS -> "  firmness";
             case EXCLUSIONS -> "  what is ruled out";
             case CAUTIONS -> "  cautions";

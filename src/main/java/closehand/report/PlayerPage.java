@@ -28,12 +28,15 @@ public final class PlayerPage {
     if (input.together().withheld()) {
       return Sheet.text(withheld(input, glyphs), glyphs);
     }
-    List<Piece> page = Room.fitting(room -> pieces(input, leading, room, glyphs), glyphs);
-    if (leading.isPresent() && Sheet.lines(page, glyphs).size() > Room.FULL_PAGE) {
-      // What everybody needs comes before the figures of a plan.
-      page = Room.fitting(room -> pieces(input, Optional.empty(), room, glyphs), glyphs);
+    if (leading.isPresent()) {
+      List<Piece> page = Room.fittingAmply(room -> pieces(input, leading, room, glyphs), glyphs);
+      if (Sheet.lines(page, glyphs).size() <= Room.FULL_PAGE) {
+        return Sheet.text(page, glyphs);
+      }
     }
-    return Sheet.text(page, glyphs);
+    // What everybody needs comes before the figures of a plan.
+    return Sheet.text(
+        Room.fitting(room -> pieces(input, Optional.empty(), room, glyphs), glyphs), glyphs);
   }
 
   private static List<Piece> withheld(PageInput input, Glyphs glyphs) {
@@ -55,19 +58,26 @@ public final class PlayerPage {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Ideas for your game controls", input));
     pieces.addAll(TitleLines.provisionalLine(input));
     pieces.addAll(SinceLines.of(input));
-    pieces.addAll(CautionLines.of(input));
+    pieces.addAll(CautionLines.of(input, room));
     pieces.addAll(GoalLines.of(input, glyphs));
-    pieces.addAll(GroundLines.of(input, room));
-    pieces.addAll(SettingLines.of(input, room));
+    pieces.addAll(near(GroundLines.of(input, room), room));
+    pieces.addAll(near(SettingLines.of(input, room), room));
     pieces.addAll(TryLines.of(input, room, glyphs));
-    pieces.addAll(GameLines.differing(input));
-    pieces.addAll(RuledOutLines.of(input, room));
+    pieces.addAll(near(GameLines.differing(input, room), room));
+    pieces.addAll(near(RuledOutLines.of(input, room), room));
     pieces.addAll(StartLines.of(input, room));
-    leading.ifPresent(p -> pieces.addAll(AskedLines.of(input, p, room)));
-    pieces.addAll(PaceLines.of(input, room));
-    pieces.addAll(EaseOffLines.of(input, room));
-    pieces.addAll(ContactLines.of(input, room));
+    leading.ifPresent(p -> pieces.addAll(near(AskedLines.of(input, p, room), room)));
+    pieces.addAll(near(PaceLines.of(input, room), room));
+    List<Piece> signs = EaseOffLines.of(input, room);
+    pieces.addAll(room.barest() ? near(signs, room) : signs);
+    pieces.addAll(near(ContactLines.of(input, room), room));
     pieces.addAll(FooterLines.of(input));
     return pieces;
+  }
+
+  /** A part that belongs to the one above: no empty line between them where room is tight. */
+  private static List<Piece> near(List<Piece> part, Room room) {
+    boolean closes = room.close() && !part.isEmpty() && part.get(0) instanceof Gap;
+    return closes ? part.subList(1, part.size()) : part;
   }
 }

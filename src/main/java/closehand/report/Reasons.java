@@ -18,6 +18,14 @@ final class Reasons {
     return sentences(sorted, most);
   }
 
+  /** The reason that weighs most, in a few words; as a list, empty where there is none. */
+  static List<String> weightiestInFewWords(List<Finding> findings, String approach) {
+    return findings.stream()
+        .max(Comparator.comparingInt((Finding f) -> Math.abs(points(f.rule(), approach))))
+        .map(f -> List.of(Phrases.sentence(f.rule().briefReason())))
+        .orElse(List.of());
+  }
+
   /** The reasons in the order of their rules, without repeats. */
   static List<String> sentences(List<Finding> findings, int most) {
     return findings.stream()

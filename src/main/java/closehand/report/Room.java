@@ -11,7 +11,8 @@ import java.util.function.Function;
  * @param tips sentences on setting up an idea
  * @param gameSettings settings of the wanted games
  * @param sayings sentences under each topic of advice
- * @param ruledOut reasons for which ideas were ruled out
+ * @param ruledOut reasons for which ideas were ruled out, one after another in whole sentences;
+ *     where all is said shortly, 0 leaves out empty lines too, and below 0 stands the barest page
  * @param lists whether settings stand in a list of their own
  */
 record Room(
@@ -34,7 +35,11 @@ record Room(
           new Room(2, 1, 0, 2, 0, 4, false),
           new Room(2, 1, 0, 1, 0, 3, false),
           new Room(2, 1, 0, 0, 0, 2, false),
-          new Room(2, 1, 0, 0, 0, 0, false));
+          new Room(2, 1, 0, 0, 0, 0, false),
+          new Room(2, 1, 0, 0, 0, -1, false));
+
+  /** For a page that may be as long as it takes. */
+  static final Room ROOMIEST = FROM_ROOMY_TO_TIGHT.get(0);
 
   /** Whether ideas go without what they cost and, where nothing can go wrong, their place. */
   boolean terse() {
@@ -46,14 +51,34 @@ record Room(
     return gameSettings == 0;
   }
 
+  /** Whether parts that belong together stand without an empty line between them. */
+  boolean close() {
+    return ruledOut <= 0;
+  }
+
+  /** Whether what an idea is like is told of the first one alone. */
+  boolean barest() {
+    return ruledOut < 0;
+  }
+
   /**
    * The roomiest page that fits 66 lines and still has the advice of the rules; failing that, the
    * roomiest that fits 80; failing that, the tightest.
    */
   static List<Piece> fitting(Function<Room, List<Piece>> page, Glyphs glyphs) {
+    return fitting(page, glyphs, FROM_ROOMY_TO_TIGHT);
+  }
+
+  /** The same without the barest page, for what nobody has to know. */
+  static List<Piece> fittingAmply(Function<Room, List<Piece>> page, Glyphs glyphs) {
+    return fitting(page, glyphs, FROM_ROOMY_TO_TIGHT.stream().filter(r -> !r.barest()).toList());
+  }
+
+  private static List<Piece> fitting(
+      Function<Room, List<Piece>> page, Glyphs glyphs, List<Room> rooms) {
     List<Piece> last = List.of();
     List<Piece> full = List.of();
-    for (Room room : FROM_ROOMY_TO_TIGHT) {
+    for (Room room : rooms) {
       last = page.apply(room);
       int lines = Sheet.lines(last, glyphs).size();
       if (lines <= ONE_PAGE && (room.sayings() > 0 || full.isEmpty())) {

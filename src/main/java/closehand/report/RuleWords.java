@@ -18,8 +18,19 @@ public final class RuleWords {
 
   /** Words for the rules of this bank. */
   public RuleWords(Bank bank, Glyphs glyphs) {
+    this(bank, new ConditionWords(bank, glyphs));
+  }
+
+  /** Words for the rules of this bank, their conditions in these words. */
+  RuleWords(Bank bank, ConditionWords conditions) {
     this.bank = bank;
-    this.conditions = new ConditionWords(bank, glyphs);
+    this.conditions = conditions;
+  }
+
+  private static String brief(Rule rule) {
+    return rule.briefReason().equals(rule.reason())
+        ? ""
+        : " In few words: " + Phrases.sentence(rule.briefReason());
   }
 
   /** "When ..., unless ...: ... Because: ... Basis: ..." */
@@ -35,6 +46,7 @@ public final class RuleWords {
         + String.join("; ", effects(rule.effects()))
         + ". Because: "
         + Phrases.sentence(rule.reason())
+        + brief(rule)
         + clinician
         + " Basis: "
         + (rule.basis().isEmpty() ? "none given" : String.join(", ", rule.basis()))

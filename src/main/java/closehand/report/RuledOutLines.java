@@ -14,6 +14,10 @@ import java.util.Map;
 final class RuledOutLines {
   private static final List<String> DELICATE = List.of("breath", "voice", "neck");
 
+  private static final String LEFT = ", left";
+  private static final String RIGHT = ", right";
+  private static final String SIDE = ", (left|right)$";
+
   private RuledOutLines() {}
 
   /** One entry for each reason, those that matter most first; few others in one line. */
@@ -22,13 +26,16 @@ final class RuledOutLines {
     if (groups.isEmpty()) {
       return List.of();
     }
+    if (room.terse()) {
+      return List.of(new Gap(), Paragraph.headed("Ruled out for now.", inFewWords(groups)));
+    }
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Heading("Ruled out for now"));
     List<String> rest = new ArrayList<>();
     int shown = 0;
     for (Group group : groups) {
       if (group.matters() || shown < room.ruledOut()) {
-        pieces.add(Paragraph.item(Phrases.listed(group.names()) + ": " + group.reason()));
+        pieces.add(Paragraph.item(Phrases.listed(paired(group.names())) + ": " + group.reason()));
         shown++;
       } else {
         rest.addAll(group.names());
@@ -36,17 +43,45 @@ final class RuledOutLines {
     }
     if (!rest.isEmpty()) {
       pieces.add(
-          Paragraph.item(Phrases.listed(rest) + ": the reasons are on the clinician's page."));
+          Paragraph.item(
+              Phrases.listed(paired(rest)) + ": the reasons are on the clinician's page."));
     }
     return pieces;
+  }
+
+  /** Every group with its reason in a few words, one after another. */
+  private static String inFewWords(List<Group> groups) {
+    Map<String, List<String>> names = new LinkedHashMap<>();
+    groups.forEach(g -> names.computeIfAbsent(g.brief(), b -> new ArrayList<>()).addAll(g.names()));
+    List<String> said = new ArrayList<>();
+    names.forEach(
+        (reason, together) ->
+            said.add(
+                Phrases.upper(Phrases.listed(paired(together))) + ": " + Phrases.lower(reason)));
+    return String.join(" ", said);
+  }
+
+  /** "Mouse, right" and "mouse, left" as "mouse, either side", where the first stands. */
+  static List<String> paired(List<String> names) {
+    List<String> paired = new ArrayList<>();
+    for (String name : names) {
+      String thing = name.replaceFirst(SIDE, "");
+      boolean both = names.contains(thing + LEFT) && names.contains(thing + RIGHT);
+      String said = both ? thing + ", either side" : name;
+      if (!paired.contains(said)) {
+        paired.add(said);
+      }
+    }
+    return paired;
   }
 
   /**
    * Approaches ruled out for one reason.
    *
+   * @param brief the reason in a few words
    * @param matters whether the reason protects the player, so that no page may leave it out
    */
-  record Group(List<String> names, String reason, boolean matters) {}
+  record Group(List<String> names, String reason, String brief, boolean matters) {}
 
   /** The groups whose reason matters first, then those with most approaches. */
   static List<Group> groups(List<Standing> ruledOut) {
@@ -57,11 +92,12 @@ final class RuledOutLines {
     Map<String, Group> groups = new LinkedHashMap<>();
     for (List<Standing> together : byRule.values()) {
       String reason = reason(together);
-      Group before = groups.getOrDefault(reason, new Group(List.of(), reason, false));
+      Group before =
+          groups.getOrDefault(reason, new Group(List.of(), reason, brief(together), false));
       List<String> names = new ArrayList<>(before.names());
       together.forEach(s -> names.add(s.approach().words().brief()));
       boolean matters = before.matters() || together.stream().anyMatch(RuledOutLines::matters);
-      groups.put(reason, new Group(names, reason, matters));
+      groups.put(reason, new Group(names, reason, before.brief(), matters));
     }
     List<Group> sorted = new ArrayList<>(groups.values());
     sorted.sort(
@@ -90,11 +126,20 @@ final class RuledOutLines {
   }
 
   private static String reason(List<Standing> together) {
-    List<String> reasons =
+    return merged(
+        together.stream().flatMap(s -> Reasons.sentences(telling(s), 1).stream()).toList());
+  }
+
+  private static String brief(List<Standing> together) {
+    return merged(
         together.stream()
-            .flatMap(s -> Reasons.sentences(telling(s), 1).stream())
-            .distinct()
-            .toList();
+            .flatMap(s -> telling(s).stream().limit(1))
+            .map(f -> Phrases.sentence(f.rule().briefReason()))
+            .toList());
+  }
+
+  private static String merged(List<String> said) {
+    List<String> reasons = said.stream().distinct().toList();
     return reasons.isEmpty()
         ? "It does not fit for now."
         : String.join(" ", Merged.sentences(reasons));

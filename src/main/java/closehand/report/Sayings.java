@@ -117,6 +117,12 @@ final class Sayings {
     return List.copyOf(sentences);
   }
 
+  /** Whether a rule that raises a caution or a stop says this: the caution on the page does too. */
+  static boolean saidInACaution(Advice advice, String topic, String sentence) {
+    return on(topic, firing(advice).stream().filter(f -> isCareful(f.rule())).toList())
+        .contains(sentence);
+  }
+
   private static List<Finding> aboutThePlayer(Advice advice) {
     List<Finding> findings = new ArrayList<>(firing(advice));
     findings.removeIf(f -> f.rule().when() instanceof Condition.Always);

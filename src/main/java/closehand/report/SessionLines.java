@@ -65,13 +65,13 @@ final class SessionLines {
       } else if (step instanceof Step.HandsOff off) {
         hands = " with " + off.seconds() + " seconds off the controls in between";
       } else if (step instanceof Step.Break longer) {
-        stretches.add(minutes(pieces) + hands);
+        stretches.add(minutes(pieces));
         stretches.add("a break of " + PlayLimit.words(longer.minutes()));
         pieces.clear();
-        hands = "";
       }
     }
-    stretches.add(minutes(pieces) + hands);
+    boolean broken = !stretches.isEmpty();
+    stretches.add(minutes(pieces) + (broken && !hands.isEmpty() ? ", each time" : "") + hands);
     return "One session: "
         + String.join("; ", stretches)
         + ". Then rest for "

@@ -25,17 +25,26 @@ public final class StopNotice {
   /** The notices of several stops as text, in the order given. */
   public static String of(List<Warning> stops, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>();
-    stops.forEach(stop -> pieces.addAll(pieces(stop, List.of())));
+    stops.forEach(stop -> pieces.addAll(pieces(stop, List.of(), false)));
     return Sheet.text(pieces, glyphs);
   }
 
-  /** The notices of all stops on a page that knows the answers, with the part of the body. */
+  /** The notices of all stops in full, with the part of the body. */
   static List<Piece> all(PageInput input) {
+    return all(input, false);
+  }
+
+  /**
+   * The notices of all stops on a page that knows the answers, with the part of the body.
+   *
+   * @param brief whether each is told in the few words that the bank has for it
+   */
+  static List<Piece> all(PageInput input, boolean brief) {
     List<Piece> pieces = new ArrayList<>();
     input
         .together()
         .stops()
-        .forEach(stop -> pieces.addAll(pieces(fitting(stop, input), places(stop, input))));
+        .forEach(stop -> pieces.addAll(pieces(fitting(stop, input), places(stop, input), brief)));
     return pieces;
   }
 
@@ -49,12 +58,16 @@ public final class StopNotice {
     return input.together().withheld() ? Without.actions(stop, a -> a.contains(DRAFT)) : stop;
   }
 
-  private static List<Piece> pieces(Warning stop, List<String> places) {
+  private static List<Piece> pieces(Warning stop, List<String> places, boolean brief) {
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Heading(opening(stop.cautionClass()) + stop.caution().title()));
+    if (brief && !stop.caution().brief().isEmpty()) {
+      pieces.add(Paragraph.of(Phrases.joined(where(places), stop.caution().brief())));
+      return pieces;
+    }
     pieces.add(Paragraph.of(stop.caution().message()));
     if (!places.isEmpty()) {
-      pieces.add(Paragraph.of("Where: " + Phrases.lower(Phrases.listed(places)) + "."));
+      pieces.add(Paragraph.of(where(places)));
     }
     int place = 0;
     for (String action : stop.caution().actions()) {
@@ -68,6 +81,10 @@ public final class StopNotice {
       pieces.add(Paragraph.of("Why you see this: " + String.join(" ", reasons)));
     }
     return pieces;
+  }
+
+  private static String where(List<String> places) {
+    return places.isEmpty() ? "" : "Where: " + Phrases.lower(Phrases.listed(places)) + ".";
   }
 
   private static String opening(CautionClass stop) {

@@ -4,8 +4,10 @@ import closehand.bank.Approach;
 import closehand.rules.Finding;
 import closehand.rules.Standing;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** What to try, best first, on the player's page. Settings have a part of their own. */
@@ -21,6 +23,9 @@ final class TryLines {
   private final Glyphs glyphs;
   private final List<Piece> pieces = new ArrayList<>();
   private final Set<String> tipsGiven = new HashSet<>();
+
+  /** Which idea gave a reason first. */
+  private final Map<String, Integer> placeOf = new HashMap<>();
 
   private TryLines(PageInput input, Room room, Glyphs glyphs) {
     this.input = input;
@@ -82,29 +87,62 @@ final class TryLines {
   private void idea(int place, Standing idea) {
     Approach approach = idea.approach();
     Approach.Words words = approach.words();
-    pieces.add(Paragraph.numbered(place, Phrases.bare(words.name()) + ". " + words.summary()));
-    under(
-        reasons("Suggested because: ", idea.inFavour(), approach),
-        reasons("Against it: ", idea.against(), approach),
-        room.terse() ? "" : EqualWords.sentence(input, approach),
-        DrivingPart.sentence(input, approach),
-        RestingDigits.unused(input, approach),
-        GamesThatRefuse.sentence(input, approach),
-        ChangeWords.brief(input, idea, glyphs));
-    under(
-        approach.clinicianFirst() ? words.firstTry() : "",
-        words.borrow(),
-        room.terse() ? "" : KitWords.effortAndCost(input.bank(), approach),
-        placing(approach),
-        tips(idea));
+    String because = reasons("Suggested because: ", idea.inFavour(), approach);
+    boolean same = room.terse() && placeOf.containsKey(because);
+    placeOf.putIfAbsent(because, place);
+    String shown =
+        room.tightest() && place > 1
+            ? led(
+                "Suggested because: ", Reasons.weightiestInFewWords(idea.inFavour(), approach.id()))
+            : because;
+    String summary = room.barest() && place > 1 ? "" : words.summary();
+    String name = Phrases.joined(Phrases.bare(words.name()) + ".", summary);
+    String why =
+        Phrases.joined(
+            same ? "Suggested because: the same as for idea " + placeOf.get(because) + "." : shown,
+            reasons("Against it: ", idea.against(), approach),
+            room.terse() ? "" : EqualWords.sentence(input, approach),
+            DrivingPart.sentence(input, approach, room.terse()),
+            RestingDigits.unused(input, approach),
+            GamesThatRefuse.sentence(input, approach, room.tightest()),
+            change(place, idea));
+    String how =
+        Phrases.joined(
+            approach.clinicianFirst() ? words.firstTry() : "",
+            words.borrow(),
+            room.tightest()
+                ? KitWords.inFewWords(input.bank(), approach)
+                : KitWords.effortAndCost(input.bank(), approach),
+            placing(approach),
+            tips(idea));
+    if (summary.isEmpty()) {
+      pieces.add(Paragraph.numbered(place, Phrases.joined(name, why, how)));
+      return;
+    }
+    pieces.add(Paragraph.numbered(place, name));
+    if (room.tightest()) {
+      under(why, how);
+    } else {
+      under(why);
+      under(how);
+    }
   }
 
   private String reasons(String lead, List<Finding> findings, Approach approach) {
     return led(lead, Reasons.weightiest(findings, approach.id(), room.reasons()));
   }
 
+  private String change(int place, Standing idea) {
+    return room.tightest() && place > 1
+        ? ChangeWords.briefest(input, idea, glyphs)
+        : ChangeWords.brief(input, idea, glyphs);
+  }
+
   private String placing(Approach approach) {
     String mounting = approach.words().mounting();
+    if (room.tightest() && input.warns("C-MOUNT")) {
+      return ""; // The caution about mounts says who may fix anything.
+    }
     boolean said = approach.needsMount() && (!room.terse() || KeyActions.protects(mounting));
     return said ? "Placing it: " + mounting : "";
   }

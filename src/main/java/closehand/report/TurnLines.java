@@ -82,11 +82,16 @@ final class TurnLines {
     return pieces;
   }
 
+  /** Only answers that were given are changed here; open ones are told of as well. */
   private static String none(Turns turns, boolean leads) {
     String what = leads ? "takes it from the first place" : "brings it to the first place";
-    return turns.everyPairTried()
-        ? "No other single answer, and no other two answers, " + what + "."
-        : "No other single answer " + what + "; " + TRIED + ".";
+    String changes =
+        turns.everyPairTried()
+            ? "No change to one or two of the answers given " + what + "."
+            : "No change to one of the answers given " + what + "; " + TRIED + ".";
+    return turns.now().firm()
+        ? changes
+        : changes + " Answers that are still open can, where they are named above.";
   }
 
   private boolean isWarning(Variation variation) {

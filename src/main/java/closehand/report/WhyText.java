@@ -25,6 +25,7 @@ import java.util.Optional;
 public final class WhyText {
   private static final int INDENT = 2;
   private static final int MOST_ANSWERS = 6;
+  private static final int GATE = 3;
 
   private final Bank bank;
   private final Answers answers;
@@ -71,6 +72,12 @@ public final class WhyText {
       pieces.add(Paragraph.of("Suggestions wait for a health check. The rules stand like this:"));
     } else {
       explanation.standing().ifPresent(s -> pieces.add(Paragraph.of(standing(s))));
+    }
+    LeadLines lead = new LeadLines(bank, answers, unfolded);
+    if (explanation.withheld() || explanation.standing().isEmpty()) {
+      pieces.addAll(lead.notCleared(explanation.lead()));
+    } else {
+      pieces.addAll(lead.of(explanation.lead(), explanation.subject().id()));
     }
     if (explanation.grounds().isEmpty()) {
       pieces.add(Paragraph.of("No rule of this question bank speaks of it."));
@@ -131,7 +138,12 @@ public final class WhyText {
     Rule rule = ground.rule();
     pieces.add(
         Paragraph.item(
-            effect(rule, subject) + ": " + rule.key() + ", " + Phrases.lower(rule.title()) + "."));
+            effect(ground, subject)
+                + ": "
+                + rule.key()
+                + ", "
+                + Phrases.lower(rule.title())
+                + "."));
     switch (ground.state()) {
       case FIRED -> {
         under(pieces, Phrases.sentence(rule.reason()));
@@ -168,23 +180,35 @@ public final class WhyText {
   /** The answers behind something, as far as they are few enough to read. */
   private void used(List<Piece> pieces, List<String> facts) {
     List<String> told = new ArrayList<>();
+    List<String> signs = new ArrayList<>();
     Map<String, Field> fields = bank.questionnaire().fieldsByFact();
     for (String fact : facts) {
       Field field = fields.get(fact);
       Answers.Recorded recorded = answers.byFact().get(fact);
       if (field != null && recorded != null) {
-        told.add(
-            Phrases.bare(Labels.of(bank.questionnaire(), fact))
-                + ": "
-                + AnswerWords.of(field, recorded));
+        String label =
+            Phrases.bare(Labels.of(bank.questionnaire(), fact)).replace(", yes or no", "");
+        (isSign(fact) ? signs : told).add(label + ": " + AnswerWords.of(field, recorded));
       }
+    }
+    String folded = "";
+    if (unfolded || told.isEmpty()) {
+      told.addAll(signs);
+    } else if (!signs.isEmpty()) {
+      folded = "; and " + Phrases.count(signs.size(), "answer") + " on warning signs";
     }
     if (told.isEmpty()) {
       return;
     }
     int shown = unfolded ? told.size() : Math.min(MOST_ANSWERS, told.size());
     String more = shown < told.size() ? "; and " + (told.size() - shown) + " more" : "";
-    under(pieces, "Answers used: " + String.join("; ", told.subList(0, shown)) + more + ".");
+    under(
+        pieces, "Answers used: " + String.join("; ", told.subList(0, shown)) + more + folded + ".");
+  }
+
+  /** Whether the fact is one of the warning signs, which stand behind nearly every rule. */
+  private boolean isSign(String fact) {
+    return bank.questionnaire().questionOf(fact).filter(q -> q.safetyWeight() >= GATE).isPresent();
   }
 
   /** What stands behind worked-out facts, where somebody asked for it. */
@@ -212,30 +236,40 @@ public final class WhyText {
   }
 
   /** What the rule does to the subject, in a few words. */
-  private static String effect(Rule rule, Subject subject) {
+  private static String effect(Ground ground, Subject subject) {
+    Rule rule = ground.rule();
+    boolean fires = ground.state() == Ground.State.FIRED;
     if (subject instanceof Subject.OfApproach approach) {
       int points = Reasons.points(rule, approach.id());
       boolean out = rule.effects().exclude().stream().anyMatch(e -> e.name().equals(subject.id()));
       String count = points + (Math.abs(points) == 1 ? " point" : " points");
-      return out ? "Rules it out" : (points > 0 ? "+" : "") + count;
+      String given = (points > 0 ? "+" : "") + count;
+      return out
+          ? fires ? "Rules it out" : "Would rule it out"
+          : fires ? given : "Would give " + given;
     }
     if (subject instanceof Subject.OfCaution) {
       return rule.effects().cautions().stream()
           .filter(c -> c.code().equals(subject.id()))
           .map(Rule.Raised::cautionClass)
           .max(CautionClass::compareTo)
-          .map(c -> "Raises it as " + c.code())
+          .map(c -> (fires ? "Raises it as " : "Would raise it as ") + c.code())
           .orElse("");
     }
     boolean rests = rule.effects().restingEffectors().contains(subject.id());
-    return rests ? "Gives it a rest" : factor(rule, subject);
+    return rests
+        ? fires ? "Gives it a rest" : "Would give it a rest"
+        : (fires ? "" : "Would count ") + factor(rule, subject, fires);
   }
 
-  private static String factor(Rule rule, Subject subject) {
+  private static String factor(Rule rule, Subject subject, boolean fires) {
     return rule.effects().effort().stream()
         .filter(e -> e.inputs().contains(subject.id()) || e.effectors().contains(subject.id()))
         .findFirst()
-        .map(e -> "Effort times " + closehand.interview.Wording.number(e.factor()))
+        .map(
+            e ->
+                (fires ? "Effort times " : "effort times ")
+                    + closehand.interview.Wording.number(e.factor()))
         .orElse("");
   }
 }

@@ -27,6 +27,7 @@ final class Without {
             caution.contact(),
             caution.variants(),
             caution.keep(),
+            caution.brief(),
             caution.where());
     return new Warning(kept, warning.cautionClass(), warning.because(), warning.waitsFor());
   }

@@ -1,6 +1,7 @@
 package closehand.rules;
 
 import closehand.bank.Approach;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -40,6 +41,66 @@ final class Firmness {
     return true;
   }
 
+  /** The places of the open rules that can still change which approach leads, in rule order. */
+  List<Integer> overturning() {
+    for (int approach : ranking.ordered(tally)) {
+      if (tally.status(approach).suggested() && canLead(approach)) {
+        return against(approach);
+      }
+    }
+    List<Integer> found = new ArrayList<>();
+    for (int rule = 0; rule < rules.size(); rule++) {
+      if (outcomes[rule] == Outcome.OPEN
+          && rules.get(rule).supports().stream().anyMatch(this::bringsIn)) {
+        found.add(rule);
+      }
+    }
+    return found;
+  }
+
+  /** Whether these points could bring an approach in that is not suggested yet. */
+  private boolean bringsIn(CompiledRule.Points given) {
+    return given.points() > 0
+        && canLead(given.approach())
+        && tally.status(given.approach()) == Standing.Status.UNDECIDED;
+  }
+
+  /**
+   * The open rules that could rule a leader out, take it below a suggestion or put a rival ahead.
+   */
+  private List<Integer> against(int leader) {
+    int[] margins = worstMargins(leader);
+    boolean mayFall = tally.lowest(leader) < Tally.SUGGESTED_FROM;
+    List<Integer> found = new ArrayList<>();
+    int[] ahead = new int[approaches.size()];
+    for (int rule = 0; rule < rules.size(); rule++) {
+      if (outcomes[rule] != Outcome.OPEN) {
+        continue;
+      }
+      CompiledRule open = rules.get(rule);
+      boolean turns = open.excludes().contains(leader);
+      difference(open, leader, ahead);
+      for (int rival = 0; rival < margins.length; rival++) {
+        turns |= ahead[rival] < 0 && overtakes(rival, leader, margins[rival]);
+      }
+      turns |=
+          mayFall
+              && open.supports().stream().anyMatch(g -> g.approach() == leader && g.points() < 0);
+      if (turns) {
+        found.add(rule);
+      }
+    }
+    return found;
+  }
+
+  private boolean overtakes(int rival, int leader, int margin) {
+    int needed = ranking.place(leader) < ranking.place(rival) ? 0 : 1;
+    return rival != leader
+        && canLead(rival)
+        && tally.status(rival) != Standing.Status.RULED_OUT
+        && margin < needed;
+  }
+
   /** Whether an approach can lead at all. */
   static boolean canLead(Approach approach) {
     return !approach.family().equals(SETTINGS);
@@ -55,10 +116,7 @@ final class Firmness {
     }
     int[] margins = worstMargins(leader);
     for (int rival = 0; rival < margins.length; rival++) {
-      boolean counts =
-          rival != leader && canLead(rival) && tally.status(rival) != Standing.Status.RULED_OUT;
-      int needed = ranking.place(leader) < ranking.place(rival) ? 0 : 1;
-      if (counts && margins[rival] < needed) {
+      if (overtakes(rival, leader, margins[rival])) {
         return false;
       }
     }

@@ -13,13 +13,20 @@ import java.util.Map;
  * whole advice, and the same as far as it goes.
  *
  * @param verdict what leads and how surely
+ * @param suggested ids of the approaches that are suggested, best first, also while withheld
  * @param ruledOut ids of the approaches ruled out, in the order of an advice
  * @param standing the code of every caution that stands with its strongest class, strongest first,
  *     then in rule order
  * @param firing the rules that fire, in bank order
+ * @param open the rules that wait for answers, in bank order
  */
 public record Judgement(
-    Verdict verdict, List<String> ruledOut, Map<String, CautionClass> standing, List<Rule> firing) {
+    Verdict verdict,
+    List<String> suggested,
+    List<String> ruledOut,
+    Map<String, CautionClass> standing,
+    List<Rule> firing,
+    List<Rule> open) {
 
   /**
    * Judges these answers, for all wanted games together.
@@ -32,26 +39,30 @@ public record Judgement(
     Outcome[] outcomes = program.outcomes(state);
     Tally tally = book.judge().tally(outcomes);
     List<Rule> firing = new ArrayList<>();
+    List<Rule> open = new ArrayList<>();
     for (int i = 0; i < outcomes.length; i++) {
-      if (outcomes[i] == Outcome.TRUE) {
-        firing.add(program.rules().get(i).rule());
+      if (outcomes[i] != Outcome.FALSE) {
+        (outcomes[i] == Outcome.TRUE ? firing : open).add(program.rules().get(i).rule());
+      }
+    }
+    List<String> suggested = new ArrayList<>();
+    List<String> out = new ArrayList<>();
+    for (int approach : book.ranking().ordered(tally)) {
+      Standing.Status status = tally.status(approach);
+      String id = book.bank().approaches().get(approach).id();
+      if (status.suggested()) {
+        suggested.add(id);
+      } else if (status == Standing.Status.RULED_OUT) {
+        out.add(id);
       }
     }
     return new Judgement(
         book.judge().verdict(tally, outcomes, state),
-        ruledOut(book, tally),
+        suggested,
+        out,
         standing(firing),
-        firing);
-  }
-
-  private static List<String> ruledOut(RuleBook book, Tally tally) {
-    List<String> out = new ArrayList<>();
-    for (int approach : book.ranking().ordered(tally)) {
-      if (tally.status(approach) == Standing.Status.RULED_OUT) {
-        out.add(book.bank().approaches().get(approach).id());
-      }
-    }
-    return out;
+        firing,
+        open);
   }
 
   private static Map<String, CautionClass> standing(List<Rule> firing) {

@@ -8,12 +8,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Which facts and terms of a bank are read, by what, and which answers are told apart. */
+/**
+ * Which facts and terms of a bank are read by something that matters, and which answers are told
+ * apart. What only a term reads that nothing reads does not count.
+ */
 public final class Reading {
   private final Program program;
   private final Map<Integer, List<Long>> tests = new LinkedHashMap<>();
   private final BitSet read = new BitSet();
   private final BitSet counted = new BitSet();
+
+  /** Numbers of which each makes a difference. */
+  private final BitSet apart = new BitSet();
 
   private Reading(RuleBook book) {
     this.program = book.program();
@@ -22,14 +28,33 @@ public final class Reading {
       note(rule.unless());
     }
     for (Step step : program.steps()) {
-      step.reads(read::set);
       if (step instanceof Step.Gate gate) {
         note(gate.applies());
-      } else if (step instanceof TermStep.Derived derived) {
-        note(derived.when());
-      } else if (step instanceof Count count) {
-        count.options().forEach(counted::set);
+      } else if (!(step instanceof TermStep)) {
+        step.reads(read::set);
       }
+    }
+    for (int i = program.steps().size() - 1; i >= 0; i--) {
+      if (program.steps().get(i) instanceof TermStep term && read.get(term.slot())) {
+        noteTerm(term);
+      }
+    }
+  }
+
+  /** What a term that is read reads itself; terms come after all that they are made of. */
+  private void noteTerm(TermStep term) {
+    term.reads(read::set);
+    if (term instanceof TermStep.Derived derived) {
+      note(derived.when());
+    } else if (term instanceof Count count) {
+      count.options().forEach(counted::set);
+    } else if (term instanceof Extreme extreme && !apart.get(extreme.slot())) {
+      List<Long> asked = tests.getOrDefault(extreme.slot(), List.of());
+      extreme
+          .inputs()
+          .forEach(in -> tests.computeIfAbsent(in, s -> new ArrayList<>()).addAll(asked));
+    } else {
+      term.reads(apart::set);
     }
   }
 
@@ -53,7 +78,9 @@ public final class Reading {
     }
   }
 
-  /** Whether any rule, term or condition of a question reads this fact or term. */
+  /**
+   * Whether any rule or condition of a question reads this fact or term, itself or through terms.
+   */
   public boolean isRead(String factOrTerm) {
     int slot = program.table().slotOf(factOrTerm);
     int width = program.table().shapeOf(factOrTerm).width();
@@ -72,7 +99,7 @@ public final class Reading {
    */
   public List<List<String>> alike(String fact) {
     Asked asked = program.table().asked(fact);
-    if (!isRead(fact)) {
+    if (!isRead(fact) || apart.get(asked.slot())) {
       return List.of();
     }
     if (asked.shape() instanceof SeveralShape several) {

@@ -3,6 +3,7 @@ package closehand.rules;
 import closehand.interview.Answers;
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -13,6 +14,7 @@ import java.util.Optional;
  * is only answered where it applies; "does not apply" is never answered by choice.
  */
 public final class Search {
+  private final RuleBook book;
   private final Program program;
   private final SearchSpace space;
   private final int budget;
@@ -31,6 +33,16 @@ public final class Search {
       }
     }
 
+    /**
+     * At least so many of these rules fire, by their places in the bank; a rule that stands there
+     * twice counts twice.
+     */
+    record AtLeast(int count, List<Integer> rules) implements Goal {
+      public AtLeast {
+        rules = List.copyOf(rules);
+      }
+    }
+
     /** A term that is yes or no is yes. */
     record Yes(String term) implements Goal {}
 
@@ -41,12 +53,15 @@ public final class Search {
     record InCells(String factOrTerm, long cells) implements Goal {}
   }
 
-  /** A goal and whether it is to hold. */
+  /**
+   * A goal and whether it is to hold. One that is not to hold may also stay open because a question
+   * it waits for is declined, put off or not known.
+   */
   public record Wanted(Goal goal, boolean holds) {}
 
   /** What a search came to. */
   public sealed interface Found {
-    /** These answers bring it about, whatever else is answered. */
+    /** These answers bring it about, whatever other questions are answered. */
     record Witness(Answers answers) implements Found {}
 
     /** No answers bring it about. */
@@ -57,6 +72,7 @@ public final class Search {
   }
 
   private Search(RuleBook book, int budget) {
+    this.book = book;
     this.program = book.program();
     this.space = new SearchSpace(program);
     this.budget = budget;
@@ -73,12 +89,55 @@ public final class Search {
 
   /** Answers under which each goal holds or does not, as wanted. */
   public Found find(List<Wanted> wanted) {
+    List<Node> nodes = nodes(wanted);
+    return Conjuncts.of(nodes).refute(nodes)
+        ? new Found.None()
+        : new Run(Conjuncts.cutDown(nodes)).run();
+  }
+
+  private List<Node> nodes(List<Wanted> wanted) {
     List<Node> nodes = new ArrayList<>();
     for (Wanted one : wanted) {
       Node node = node(one.goal());
       nodes.add(one.holds() ? node : new Node.Not(node));
     }
-    return new Run(nodes).run();
+    return nodes;
+  }
+
+  /**
+   * As few of these answers as still show what is wanted: the last ones are tried first to do
+   * without.
+   *
+   * @param answers answers that show it, as {@link #find} gives them
+   */
+  public Answers fewest(Answers answers, List<Wanted> wanted) {
+    List<Node> nodes = nodes(wanted);
+    Answers left = answers;
+    List<String> facts = new ArrayList<>(answers.byFact().keySet());
+    Collections.reverse(facts);
+    for (Answers.Lowered lowered : answers.lowered()) {
+      List<Answers.Lowered> others = new ArrayList<>(left.lowered());
+      others.remove(lowered);
+      Answers without = new Answers(left.byFact(), others);
+      left = shows(without, nodes) ? without : left;
+    }
+    for (String fact : facts) {
+      Answers without = left.without(fact);
+      left = shows(without, nodes) ? without : left;
+    }
+    return left;
+  }
+
+  private boolean shows(Answers answers, List<Node> nodes) {
+    long[] state = program.settle(book.base(answers));
+    return nodes.stream().allMatch(n -> n.in(state) == Outcome.TRUE)
+        && answers.byFact().keySet().stream().allMatch(fact -> surelyApplies(fact, state));
+  }
+
+  /** An answer that another could still set aside shows nothing. */
+  private boolean surelyApplies(String fact, long[] state) {
+    Node gate = program.owners().gate(program.table().asked(fact));
+    return gate == null || gate.in(state) == Outcome.TRUE;
   }
 
   /** The same for one goal. */
@@ -86,14 +145,18 @@ public final class Search {
     return find(List.of(new Wanted(goal, holds)));
   }
 
+  private Node fires(int rule) {
+    CompiledRule compiled = program.rules().get(rule);
+    return new Node.All(List.of(compiled.when(), new Node.Not(compiled.unless())));
+  }
+
   private Node node(Goal goal) {
     if (goal instanceof Goal.Fires fires) {
-      List<Node> rules = new ArrayList<>();
-      for (int rule : fires.rules()) {
-        CompiledRule compiled = program.rules().get(rule);
-        rules.add(new Node.All(List.of(compiled.when(), new Node.Not(compiled.unless()))));
-      }
+      List<Node> rules = fires.rules().stream().map(this::fires).toList();
       return rules.size() == 1 ? rules.get(0) : new Node.Any(rules);
+    }
+    if (goal instanceof Goal.AtLeast some) {
+      return new Node.AtLeast(some.count(), some.rules().stream().map(this::fires).toList());
     }
     if (goal instanceof Goal.Yes yes) {
       return new Node.Leaf(program.table().slotOf(yes.term()), Shape.YES);
@@ -107,7 +170,7 @@ public final class Search {
 
   /** One search. */
   private final class Run {
-    private final List<Node> nodes;
+    private List<Node> nodes;
     private final List<Step> steps = new ArrayList<>();
     private boolean assuming;
     private int most;
@@ -146,11 +209,21 @@ public final class Search {
       }
     }
 
-    /** First with assumptions about terms, which refutes most in no time; then without. */
+    /**
+     * First with assumptions about terms, which refutes most in no time, what is wanted taken from
+     * either end; then without.
+     */
     Found run() {
       assuming = true;
       most = budget / 100;
       Found found = go(space.root());
+      if (found instanceof Found.GivenUp) {
+        List<Node> turned = new ArrayList<>(nodes);
+        Collections.reverse(turned);
+        nodes = turned;
+        most += budget / 100;
+        found = go(space.root());
+      }
       if (found instanceof Found.GivenUp) {
         assuming = false;
         most = budget;
@@ -180,17 +253,26 @@ public final class Search {
       return open ? split(base, state, unrealised) : new Found.Witness(space.answers(base));
     }
 
+    /** Where nothing open can be answered any more, what is not wanted does not hold either. */
+    private boolean isMet(long[] state, List<TermStep> unrealised) {
+      return unrealised.isEmpty()
+          && nodes.stream().allMatch(n -> n instanceof Node.Not || n.in(state) == Outcome.TRUE);
+    }
+
     private Found split(long[] base, long[] state, List<TermStep> unrealised) {
       List<long[]> branches = List.of();
       for (Node node : nodes) {
         if (branches.isEmpty()) {
-          branches = space.split(node, base, state, assuming);
+          branches = space.split(node, true, base, state, assuming);
         }
       }
       for (TermStep term : unrealised) {
         if (branches.isEmpty()) {
           branches = space.realise(term, base, state, assuming);
         }
+      }
+      if (branches.isEmpty() && isMet(state, unrealised)) {
+        return new Found.Witness(space.answers(base));
       }
       for (long[] branch : branches) {
         Found found = go(branch);

@@ -104,7 +104,7 @@ final class SearchSpace {
   /** Ways to bring about what is assumed of a term. */
   List<long[]> realise(TermStep term, long[] base, long[] state, boolean assuming) {
     return term instanceof TermStep.Derived derived
-        ? split(derived.when(), base, state, assuming)
+        ? split(derived.when(), (base[term.slot()] & Shape.YES) != 0, base, state, assuming)
         : computed(term, base[term.slot()], base, state, assuming);
   }
 
@@ -124,17 +124,19 @@ final class SearchSpace {
   /**
    * Ways to split the first open comparison of a condition that can be split; none if none can.
    *
+   * @param wanted whether the condition is to hold or not to: what brings that about comes first
    * @param assuming whether a term that is yes or no is assumed first and brought about later
    */
-  List<long[]> split(Node node, long[] base, long[] state, boolean assuming) {
+  List<long[]> split(Node node, boolean wanted, long[] base, long[] state, boolean assuming) {
     if (node.in(state) != Outcome.OPEN) {
       return List.of();
     }
     if (node instanceof Node.Leaf leaf) {
-      return slot(leaf.slot(), leaf.cells(), base, state, assuming);
+      return slot(leaf.slot(), leaf.cells(), wanted, base, state, assuming);
     }
+    boolean ofParts = (node instanceof Node.Not) != wanted;
     for (Node part : parts(node)) {
-      List<long[]> branches = split(part, base, state, assuming);
+      List<long[]> branches = split(part, ofParts, base, state, assuming);
       if (!branches.isEmpty()) {
         return branches;
       }
@@ -155,18 +157,24 @@ final class SearchSpace {
     return node instanceof Node.AtLeast atLeast ? atLeast.parts() : List.of();
   }
 
-  private List<long[]> slot(int slot, long cells, long[] base, long[] state, boolean assuming) {
+  private List<long[]> slot(
+      int slot, long cells, boolean wanted, long[] base, long[] state, boolean assuming) {
     TermStep term = owners.term(slot);
     Asked fact = owners.fact(slot);
     if (term instanceof TermStep.Derived derived && !assuming) {
-      return split(derived.when(), base, state, false);
+      return split(derived.when(), (cells == Shape.YES) == wanted, base, state, false);
     }
     if (term != null) {
-      return assumed(slot, cells, base, state);
+      return first(wanted, assumed(slot, cells, base, state));
     }
     return fact == null
         ? either(slot, Shape.NO, base)
-        : fact(fact, slot, cells, base, state, assuming);
+        : fact(fact, slot, cells, wanted, base, state, assuming);
+  }
+
+  /** Of two branches the one in which a comparison holds comes first, or the other one. */
+  private static List<long[]> first(boolean holding, List<long[]> branches) {
+    return holding || branches.size() != 2 ? branches : List.of(branches.get(1), branches.get(0));
   }
 
   /**
@@ -197,7 +205,7 @@ final class SearchSpace {
     for (int input : inputs) {
       for (long test : tests) {
         if (Node.compare(state[input], test) == Outcome.OPEN) {
-          List<long[]> branches = slot(input, test, base, state, assuming);
+          List<long[]> branches = slot(input, test, true, base, state, assuming);
           if (!branches.isEmpty()) {
             return branches;
           }
@@ -209,7 +217,7 @@ final class SearchSpace {
       boolean wide =
           spanned != null && spanned.spanSlot().isPresent() && Spans.isWide(spanned, base);
       if (Long.bitCount(state[input]) > 1 || wide) {
-        List<long[]> branches = slot(input, lowerHalf(state[input]), base, state, assuming);
+        List<long[]> branches = slot(input, lowerHalf(state[input]), true, base, state, assuming);
         if (!branches.isEmpty()) {
           return branches;
         }
@@ -229,10 +237,16 @@ final class SearchSpace {
   }
 
   private List<long[]> fact(
-      Asked fact, int slot, long cells, long[] base, long[] state, boolean assuming) {
+      Asked fact,
+      int slot,
+      long cells,
+      boolean wanted,
+      long[] base,
+      long[] state,
+      boolean assuming) {
     Node gate = owners.gate(fact);
     if (gate != null && gate.in(state) == Outcome.OPEN) {
-      return split(gate, base, state, assuming);
+      return split(gate, wanted, base, state, assuming);
     }
     long how = base[fact.howSlot()];
     if (askedHow.get(fact.order()) && Long.bitCount(how) > 2) {
@@ -244,14 +258,14 @@ final class SearchSpace {
       return List.of();
     }
     if (fact.shape() instanceof SeveralShape several) {
-      return picks(fact, several, slot, base);
+      return first(wanted, picks(fact, several, slot, base));
     }
     if (fact.spanSlot().isPresent()) {
       return Spans.split(fact, base);
     }
     boolean listed = slot != fact.slot();
     long test = listed ? none(fact) : cells;
-    return given(fact, either(fact.slot(), base[fact.slot()] & test, base));
+    return first(wanted, given(fact, either(fact.slot(), base[fact.slot()] & test, base)));
   }
 
   private static long all(Asked fact) {

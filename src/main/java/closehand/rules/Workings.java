@@ -3,10 +3,12 @@ package closehand.rules;
 import closehand.bank.Condition;
 import closehand.bank.Term;
 import closehand.interview.Answers;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * One set of answers with everything the rules make of it laid open, down to single comparisons.
@@ -17,6 +19,7 @@ public final class Workings {
   /** Stands in a comparison for "this slot holds a game"; the fact is the kind of game. */
   public static final String LISTED = GameScope.LISTED;
 
+  private final RuleBook book;
   private final BankView view;
   private final Program program;
   private final ConditionCompiler compiler;
@@ -26,6 +29,7 @@ public final class Workings {
   private final Map<Condition, Node> nodes = new IdentityHashMap<>();
 
   private Workings(RuleBook book, Answers answers) {
+    this.book = book;
     this.program = book.program();
     this.view = BankView.of(program.bank());
     this.compiler = new ConditionCompiler(program.table());
@@ -50,6 +54,19 @@ public final class Workings {
   /** The advice as a whole; its findings are in rule order. */
   public Advice advice() {
     return advice;
+  }
+
+  /**
+   * The facts whose open answers can still change which approach leads, in bank order; safety
+   * questions that could stop everything aside. Empty where nothing can.
+   */
+  public List<String> overturning() {
+    Outcome[] outcomes = program.outcomes(state);
+    Firmness firmness =
+        new Firmness(program, book.ranking(), book.judge().tally(outcomes), outcomes);
+    Set<String> awaited = new HashSet<>();
+    firmness.overturning().forEach(r -> awaited.addAll(advice.findings().get(r).waitsFor()));
+    return program.facts().stream().filter(awaited::contains).toList();
   }
 
   /** What must hold for a rule, by its place in the bank. */

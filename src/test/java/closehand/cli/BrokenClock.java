@@ -13,7 +13,7 @@ import java.time.ZoneOffset;
 public final class BrokenClock extends Clock {
   /** Runs the program as its front door does. */
   public static void main(String[] arguments) {
-    Surroundings here = Surroundings.ofProcess();
+    Surroundings here = Surroundings.ofProcess(Outlet.ofProcess());
     Surroundings broken =
         new Surroundings(
             here.input(),

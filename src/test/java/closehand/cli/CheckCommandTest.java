@@ -32,6 +32,14 @@ class CheckCommandTest {
     return copy;
   }
 
+  @Test
+  void aFileInPlaceOfAFolderIsCalledOne() throws IOException {
+    Path file = Files.writeString(folder.resolve("bank.json"), "{}");
+    World world = World.run("", "check", file.toString());
+    assertEquals(ExitCode.NO_INPUT, world.code());
+    assertEquals("\"" + file + "\" is a file; a folder is wanted here.\n", world.error());
+  }
+
   private static String flat(World world) {
     return world.output().replaceAll("\\s+", " ");
   }
@@ -41,7 +49,9 @@ class CheckCommandTest {
     World world = World.run("", "check", "--deep");
     assertEquals(ExitCode.DONE, world.code(), world.output());
     assertTrue(world.output().contains("[unused-question]"), world.output());
-    assertTrue(world.output().contains("none of them stops the bank"), world.output());
+    assertTrue(flat(world).contains("none of them stops the bank"), world.output());
+    assertTrue(flat(world).contains("Looked for and not found: rules that never fire; "));
+    assertTrue(world.output().lines().allMatch(l -> l.length() <= 80), world.output());
     assertTrue(world.output().contains("The bank is sound"), world.output());
     assertFalse(world.output().contains("Not proven"), world.output());
   }
@@ -51,8 +61,8 @@ class CheckCommandTest {
     World world = World.run("", "check", "--print", "--ascii");
     assertEquals(ExitCode.DONE, world.code());
     String paper = flat(world);
-    assertTrue(paper.contains("SAF-03. "), "questions");
-    assertTrue(paper.contains("R026b.L, "), "rules");
+    assertTrue(paper.contains("Question SAF-03: "), "questions");
+    assertTrue(paper.contains("Rule R026b.L: "), "rules");
     assertTrue(paper.contains("Basis: common practice."), "basis");
     assertTrue(paper.contains("C-NECK: "), "cautions");
     assertTrue(paper.contains("Stop tingling: New tingling, numbness or weakness."), "stops");

@@ -184,4 +184,70 @@ class ReplayCommandTest {
         ExitCode.NO_INPUT,
         World.run("", "replay", HERON, "--bank", folder.resolve("none").toString()).code());
   }
+
+  /** A copy of the core bank in which one text of one file is another. */
+  private Path with(String file, String before, String after) throws IOException {
+    Path copy = changed();
+    Files.copy(
+        CORE.resolve("rules/hands.json"),
+        copy.resolve("rules/hands.json"),
+        java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+    Path changed = copy.resolve(file);
+    String text = Files.readString(changed);
+    assertTrue(text.contains(before), before);
+    Files.writeString(changed, text.replace(before, after));
+    return copy;
+  }
+
+  @Test
+  void whereOnlyTheOrderOfSuggestionsMovedTheRulesAreGivenToo() throws IOException {
+    Path bank = with("rules/place-and-rules.json", "\"ONSCREEN\": 1", "\"ONSCREEN\": 2");
+    World world = World.run("", "replay", "examples", "--bank", bank.toString(), "--json");
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    String flat = world.output().replaceAll("\\s+", " ");
+    assertTrue(flat.contains("\"in\" : [ \"order\" ]"), flat);
+    assertTrue(flat.contains("\"byRules\" : [ \"R109\" ]"), flat);
+  }
+
+  @Test
+  void whereEqualPointsAreToldApartInAnotherWayThatIsTheReason() throws IOException {
+    Path bank = with("approaches.json", "\"costClass\": [\"B\"", "\"costClass\": [\"E\"");
+    World world = World.run("", "replay", "examples", "--bank", bank.toString());
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    String flat = world.output().replaceAll("\\s+", " ");
+    assertTrue(flat.contains("No rule moved it: equal points are told apart"), flat);
+    assertFalse(world.output().matches("(?s).*moved +0\n.*"), flat);
+  }
+
+  @Test
+  void aFolderWithoutCasesIsSaidPlainly() throws IOException {
+    Path empty = Files.createDirectory(folder.resolve("empty"));
+    Files.writeString(empty.resolve("note.txt"), "no case");
+    World world = World.run("", "replay", empty.toString(), "--bank", CORE.toString());
+    assertEquals(ExitCode.NO_INPUT, world.code());
+    assertEquals("", world.output());
+    assertTrue(world.error().contains("There is no case here to replay"), world.error());
+  }
+
+  @Test
+  @EnabledOnOs({OS.LINUX, OS.MAC})
+  void oneFileIsCountedOnceWhicheverWaysLeadToIt() throws IOException {
+    Path cases = Files.createDirectory(folder.resolve("cases"));
+    Path file = Files.copy(Path.of(HERON), cases.resolve("heron.json"));
+    Path link = Files.createSymbolicLink(folder.resolve("link.json"), file);
+    Path other = Files.createSymbolicLink(folder.resolve("other"), cases);
+    World world =
+        World.run(
+            "",
+            "replay",
+            file.toString(),
+            cases.toString(),
+            link.toString(),
+            other.resolve("heron.json").toString(),
+            cases + "/../cases/heron.json",
+            "--bank",
+            CORE.toString());
+    assertEquals(ExitCode.DONE, world.code(), world.error());
+    assertTrue(world.output().matches("(?s).*cases compared +1\n.*"), world.output());
+  }
 }

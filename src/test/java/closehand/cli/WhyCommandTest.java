@@ -136,4 +136,104 @@ class WhyCommandTest {
     assertTrue(world.output().contains("There is no control, input, body part"), world.output());
     assertTrue(World.run("h\n", "interview", "--home", folder.toString()).output().contains(" e "));
   }
+
+  @Test
+  void whetherTheLeadIsFirmIsSaidWithTheOpenAnswersThatCouldOverturnIt() throws IOException {
+    String firm = flat(World.run("", "why", "--answers", "examples/silver-birch/answers.json"));
+    assertTrue(firm.contains("It comes first now. That is firm: no open answer"), firm);
+    World open = World.run("", "why", "--answers", provisional().toString());
+    assertTrue(flat(open).contains("It comes first now. That is not firm yet."), flat(open));
+    assertTrue(
+        flat(open).contains("Open answers that could still change it: Job of each hand; "),
+        flat(open));
+    String json = flat(World.run("", "why", "--answers", provisional().toString(), "--json"));
+    assertTrue(json.contains("\"firm\" : false, \"couldOverturn\" : [ \"hand.R.role\", "), json);
+    assertTrue(json.contains("\"notCleared\" : [ ]"), json);
+  }
+
+  /** An example in which the job of the right hand was not asked yet. */
+  private Path provisional() throws IOException {
+    String whole = Files.readString(Path.of("examples/silver-birch/answers.json"));
+    return Files.writeString(
+        folder.resolve("p.json"), whole.replaceAll("\"hand.R.role\": \"[^\"]*\",", ""));
+  }
+
+  @Test
+  void whatIsNotClearedIsSaidInWordsAndJson() throws IOException {
+    String whole = Files.readString(Path.of("examples/silver-birch/answers.json"));
+    String without = whole.replaceAll("\"safe.chest\": \"[^\"]*\",", "");
+    assertFalse(without.equals(whole));
+    Path file = Files.writeString(folder.resolve("c.json"), without);
+    World world = World.run("", "why", "--answers", file.toString());
+    assertTrue(flat(world).contains("That is not firm yet."), flat(world));
+    assertTrue(
+        flat(world).contains("Not cleared yet, so ask these safety questions first: "),
+        flat(world));
+    String json = flat(World.run("", "why", "--answers", file.toString(), "--json"));
+    assertTrue(json.contains("\"notCleared\" : [ { \"code\" : "), json);
+    assertTrue(json.contains("\"waitsFor\" : [ \"safe.chest\" ]"), json);
+    Path said =
+        Files.writeString(
+            folder.resolve("d.json"),
+            whole.replaceAll(
+                "\"safe.chest\": \"[^\"]*\",", "\"safe.chest\": {\"absent\": \"declined\"},"));
+    String declined = flat(World.run("", "why", "--answers", said.toString()));
+    assertTrue(declined.contains("you would rather not say, and that is fine"), declined);
+  }
+
+  @Test
+  void aStopForEverythingIsNoErrorAndWhatIsSaidIsKindAndWhole() throws IOException {
+    Path file = Files.writeString(folder.resolve("s.json"), "{\"safe.chest\": \"now\"}");
+    for (String[] words :
+        new String[][] {
+          {"why", "--answers", file.toString()},
+          {"why", "--answers", file.toString(), "MOUSE_PLAIN"},
+          {"why", "--answers", file.toString(), "C-NECK", "--all"}
+        }) {
+      World world = World.run("", words);
+      assertEquals(ExitCode.DONE, world.code(), world.error());
+      assertEquals("", world.error());
+      assertTrue(world.output().startsWith("STOP"), world.output());
+      assertTrue(flat(world).contains("emergency number"), world.output());
+      assertFalse(flat(world).contains("RULES THAT APPLY"), world.output());
+    }
+    World json = World.run("", "why", "--answers", file.toString(), "--json");
+    assertEquals(ExitCode.DONE, json.code(), json.error());
+    assertTrue(flat(json).contains("\"withheld\" : true, \"stops\" : [ \"C-"), json.output());
+  }
+
+  @Test
+  void aHindranceNamesItsFileAndItsPlaceInIt() {
+    String json = flat(World.run("", "why", "--answers", HERON, "MOUSE_SIDE_L", "--json"));
+    assertTrue(json.contains("\"file\" : \"core/rules/hands.json\", \"at\" : \"/rules/"), json);
+  }
+
+  @Test
+  void anUndecidedControlIsNotSaidToBeOutOfReach() throws IOException {
+    Path file =
+        Files.writeString(
+            folder.resolve("u.json"), "{\"safe.chest\": \"no\", \"age.band\": \"18+\"}");
+    String text = flat(World.run("", "why", "--answers", file.toString(), "MOUSE_PLAIN"));
+    assertTrue(text.contains("Undecided: open answers could still bring it in"), text);
+    assertTrue(text.contains("Answers that are still open can"), text);
+    assertFalse(text.contains("No other single answer"), text);
+  }
+
+  @Test
+  void theHelpKeepsNamesWhole() {
+    World world = World.run("", "why", "--help");
+    assertTrue(world.output().contains("R.T: a part of the body"), world.output());
+    for (String line : world.output().split("\n", -1)) {
+      assertFalse(line.endsWith("R.") || line.strip().startsWith("T,"), line);
+    }
+  }
+
+  @Test
+  void warningSignsBehindEveryRuleStayFoldedUntilAskedFor() {
+    String answers = "examples/amber-otter/answers.json";
+    String folded = flat(World.run("", "why", "--answers", answers));
+    String unfolded = flat(World.run("", "why", "--answers", answers, "--all"));
+    assertTrue(folded.contains(" on warning signs."), folded);
+    assertFalse(unfolded.contains("answers on warning signs."), unfolded);
+  }
 }

@@ -127,11 +127,11 @@ class EnablementTest {
         items(
             one("a", "1", "2"),
             whole("n", 0, 9, "1"),
-            yesNo("b").when(test("a", Operator.EQUAL, new Expected.Number(1))),
-            yesNo("c").when(test("a", Operator.NOT_EQUAL, new Expected.Number(1))),
+            yesNo("b").when(test("a", Operator.EQUAL, new Expected.Number(1, true))),
+            yesNo("c").when(test("a", Operator.NOT_EQUAL, new Expected.Number(1, true))),
             yesNo("d").when(test("a", Operator.AT_LEAST, new Expected.Coded("", "1"))),
             yesNo("e").when(is("n", "1")),
-            yesNo("f").when(test("n", Operator.EXISTS, new Expected.Number(1))));
+            yesNo("f").when(test("n", Operator.EXISTS, new Expected.Number(1, true))));
     assertEquals(
         Set.of("a", "n"),
         applying(form, answers("a", new Value.Code("2"), "n", new Value.Number(1))));

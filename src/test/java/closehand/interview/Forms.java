@@ -71,6 +71,7 @@ public final class Forms {
           "Question " + id,
           Optional.empty(),
           Optional.of(remote).filter(r -> !r.isEmpty()),
+          Optional.empty(),
           "why",
           "look at " + id,
           "film " + id,
@@ -114,6 +115,7 @@ public final class Forms {
         new Field(
             fact,
             "Label of " + fact,
+            Optional.empty(),
             Optional.empty(),
             type,
             false,
@@ -165,6 +167,7 @@ public final class Forms {
               field.fact(),
               field.label(),
               field.remoteLabel(),
+              field.aloneLabel(),
               field.type(),
               field.required(),
               conditions,

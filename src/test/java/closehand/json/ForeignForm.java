@@ -244,6 +244,7 @@ final class ForeignForm {
               field.label(),
               Optional.empty(),
               Optional.empty(),
+              Optional.empty(),
               "",
               "",
               "",
@@ -284,6 +285,7 @@ final class ForeignForm {
                 item.getLinkId(),
                 item.getText(),
                 Optional.empty(),
+                Optional.empty(),
                 type(item),
                 true,
                 change.apply(conditions),
@@ -319,7 +321,8 @@ final class ForeignForm {
       return new EnableWhen.Expected.Coded(coding.getSystem(), coding.getCode());
     }
     return answer instanceof IntegerType || answer instanceof DecimalType
-        ? new EnableWhen.Expected.Number(Double.parseDouble(answer.primitiveValue()))
+        ? new EnableWhen.Expected.Number(
+            Double.parseDouble(answer.primitiveValue()), answer instanceof IntegerType)
         : new EnableWhen.Expected.Text(answer.primitiveValue());
   }
 

@@ -236,7 +236,7 @@ class PlayerPageTest {
   @Test
   void whatIsRuledOutForOneReasonOnBothSidesIsSaidOnce() {
     assertSays(
-        "One-handed pad, right; one-handed pad, left: Your right and left side does not press.",
+        "One-handed pad, either side: Your right and left side does not press.",
         Stories.leftHanded());
   }
 

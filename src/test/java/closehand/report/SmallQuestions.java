@@ -154,6 +154,7 @@ final class SmallQuestions {
         fields[0].label(),
         Optional.of(name),
         Optional.empty(),
+        Optional.empty(),
         "",
         "",
         "",
@@ -170,6 +171,7 @@ final class SmallQuestions {
     return new Field(
         fact,
         label,
+        Optional.empty(),
         Optional.empty(),
         type,
         false,

@@ -99,7 +99,7 @@ final class Say {
     if (value instanceof Boolean flag) {
       expected = new EnableWhen.Expected.Flag(flag);
     } else if (value instanceof Number number) {
-      expected = new EnableWhen.Expected.Number(number.doubleValue());
+      expected = new EnableWhen.Expected.Number(number.doubleValue(), number instanceof Integer);
     } else if (value instanceof Text text) {
       expected = new EnableWhen.Expected.Text(text.words());
     } else {

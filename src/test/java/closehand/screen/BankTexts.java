@@ -41,13 +41,13 @@ final class BankTexts {
   static Set<String> cautions() {
     Set<String> texts = new LinkedHashSet<>();
     for (Caution caution : CoreDesk.BANK.cautions()) {
-      texts.addAll(List.of(caution.title(), caution.message(), caution.contact()));
+      texts.addAll(List.of(caution.title(), caution.message(), caution.contact(), caution.brief()));
       texts.addAll(caution.actions());
       caution
           .variants()
           .forEach(
               v -> {
-                texts.addAll(List.of(v.title(), v.message(), v.contact()));
+                texts.addAll(List.of(v.title(), v.message(), v.contact(), v.brief()));
                 texts.addAll(v.actions());
               });
     }

@@ -99,9 +99,10 @@ class PrintableWordsTest {
     List<String> texts = new ArrayList<>(caution.actions());
     texts.addAll(
         List.of(caution.title(), caution.message(), caution.clinician(), caution.contact()));
+    texts.add(caution.brief());
     for (Caution.Variant variant : caution.variants()) {
       texts.addAll(variant.actions());
-      texts.addAll(List.of(variant.title(), variant.message(), variant.contact()));
+      texts.addAll(List.of(variant.title(), variant.message(), variant.contact(), variant.brief()));
     }
     return texts;
   }

@@ -73,6 +73,7 @@ final class CatalogueSnapshot {
     out.text(c.contact());
     out.list(c.variants(), v -> variant(v, out));
     out.texts(c.keep());
+    out.text(c.brief());
     out.where(c.where());
   }
 
@@ -89,6 +90,7 @@ final class CatalogueSnapshot {
         in.text(),
         in.list(() -> variant(in)),
         in.texts(),
+        in.text(),
         in.where());
   }
 
@@ -98,10 +100,12 @@ final class CatalogueSnapshot {
     out.text(v.message());
     out.texts(v.actions());
     out.text(v.contact());
+    out.text(v.brief());
   }
 
   private static Caution.Variant variant(SnapshotIn in) {
-    return new Caution.Variant(in.name(CLASSES), in.text(), in.text(), in.texts(), in.text());
+    return new Caution.Variant(
+        in.name(CLASSES), in.text(), in.text(), in.texts(), in.text(), in.text());
   }
 
   static void source(Source s, SnapshotOut out) {

@@ -45,6 +45,7 @@ final class QuestionsSnapshot {
     out.text(q.text());
     out.maybe(q.shortName(), out::text);
     out.maybe(q.remoteText(), out::text);
+    out.maybe(q.aloneText(), out::text);
     out.text(q.why());
     out.text(q.inTheRoom());
     out.text(q.overVideo());
@@ -64,6 +65,7 @@ final class QuestionsSnapshot {
         in.text(),
         in.maybe(in::text),
         in.maybe(in::text),
+        in.maybe(in::text),
         in.text(),
         in.text(),
         in.text(),
@@ -80,6 +82,7 @@ final class QuestionsSnapshot {
     out.text(f.fact());
     out.text(f.label());
     out.maybe(f.remoteLabel(), out::text);
+    out.maybe(f.aloneLabel(), out::text);
     FactTypeSnapshot.write(f.type(), out);
     out.flag(f.required());
     out.list(f.conditions(), e -> enableWhen(e, out));
@@ -94,6 +97,7 @@ final class QuestionsSnapshot {
     return new Field(
         in.text(),
         in.text(),
+        in.maybe(in::text),
         in.maybe(in::text),
         FactTypeSnapshot.read(in),
         in.flag(),
@@ -132,6 +136,7 @@ final class QuestionsSnapshot {
     } else if (expected instanceof EnableWhen.Expected.Number number) {
       out.number(1);
       out.fraction(number.value());
+      out.flag(number.whole());
     } else if (expected instanceof EnableWhen.Expected.Coded coded) {
       out.number(2);
       out.text(coded.system());
@@ -145,7 +150,7 @@ final class QuestionsSnapshot {
   private static EnableWhen.Expected expected(SnapshotIn in) {
     return switch (in.number()) {
       case 0 -> new EnableWhen.Expected.Flag(in.flag());
-      case 1 -> new EnableWhen.Expected.Number(in.fraction());
+      case 1 -> new EnableWhen.Expected.Number(in.fraction(), in.flag());
       case 2 -> new EnableWhen.Expected.Coded(in.text(), in.text());
       default -> new EnableWhen.Expected.Text(in.text());
     };

@@ -42,6 +42,7 @@ final class RulesSnapshot {
     out.maybe(r.unless(), c -> ConditionSnapshot.write(c, out));
     effects(r.effects(), out);
     out.text(r.reason());
+    out.text(r.briefReason());
     out.maybe(r.clinicianReason(), out::text);
     out.texts(r.basis());
     out.where(r.where());
@@ -56,6 +57,7 @@ final class RulesSnapshot {
         ConditionSnapshot.read(in),
         in.maybe(() -> ConditionSnapshot.read(in)),
         effects(in),
+        in.text(),
         in.text(),
         in.maybe(in::text),
         in.texts(),

@@ -33,12 +33,14 @@ public final class DeepCheck {
     Search search = Search.of(book, budget);
     Reading reading = Reading.of(book);
     List<Advisory> found = new ArrayList<>();
-    RuleProofs rules = new RuleProofs(bank, search);
-    rules.alone(found);
-    new PairProofs(bank, search, reading, rules).pairs(found);
-    new ApproachProofs(bank, search, rules).approaches(found);
+    Firing firing = new Firing(search, reading);
+    new RuleProofs(bank, firing).alone(found);
+    new PairProofs(bank, firing).pairs(found);
+    Against against = new Against(bank, firing);
+    against.points(found);
+    new ApproachProofs(bank, search, firing, against).allExcluded(found);
     new QuestionProofs(bank, search, reading).questions(found);
-    new BandProofs(bank, search, reading).bands(found);
+    new BandProofs(bank, search, reading, firing).bands(found);
     return List.copyOf(found);
   }
 }

@@ -20,6 +20,8 @@ public record Move(Standpoint before, Standpoint after) {
   /** In what a case moved. */
   public enum In {
     LEADER,
+    /** What is suggested, or in which order, apart from what leads. */
+    ORDER,
     FIRMNESS,
     EXCLUSIONS,
     CAUTIONS,
@@ -31,6 +33,10 @@ public record Move(Standpoint before, Standpoint after) {
     Set<In> moved = EnumSet.noneOf(In.class);
     if (!before.verdict().sameLead(after.verdict())) {
       moved.add(In.LEADER);
+    }
+    if (before.verdict().sameLead(after.verdict())
+        && !before.suggested().equals(after.suggested())) {
+      moved.add(In.ORDER);
     }
     if (before.verdict().firm() != after.verdict().firm()) {
       moved.add(In.FIRMNESS);
@@ -54,10 +60,27 @@ public record Move(Standpoint before, Standpoint after) {
     return new ArrayList<>(added);
   }
 
-  /** The rules that fire under one bank only, or fire under both with other consequences. */
+  /**
+   * The rules that fire under one bank only, or fire under both with other consequences; where
+   * there are none, the same of rules that wait for answers.
+   */
   public List<String> byRules() {
-    Map<String, Rule.Effects> old = byKey(before.firing());
-    Map<String, Rule.Effects> now = byKey(after.firing());
+    List<String> firing = differing(before.firing(), after.firing());
+    return firing.isEmpty() ? differing(before.open(), after.open()) : firing;
+  }
+
+  /**
+   * Whether something moved though no rule did: equal points are told apart in another way, by
+   * cost, by setting up or by the order of the approaches.
+   */
+  public boolean byTies() {
+    return (in().contains(In.LEADER) || in().contains(In.ORDER) || in().contains(In.FIRMNESS))
+        && byRules().isEmpty();
+  }
+
+  private static List<String> differing(List<Rule> before, List<Rule> after) {
+    Map<String, Rule.Effects> old = byKey(before);
+    Map<String, Rule.Effects> now = byKey(after);
     Set<String> keys = new TreeSet<>();
     compare(old, now, keys);
     compare(now, old, keys);

@@ -5,13 +5,10 @@ import closehand.bank.FactType;
 import closehand.bank.Field;
 import closehand.bank.Question;
 import closehand.bank.Term;
-import closehand.bank.Where;
 import closehand.rules.Reading;
 import closehand.rules.Search;
 import closehand.rules.proof.Advisory.Kind;
-import closehand.rules.proof.Advisory.Proof;
 import java.util.List;
-import java.util.Optional;
 
 /** Questions nobody uses or reaches, answers that change nothing, terms nobody feeds or reads. */
 final class QuestionProofs {
@@ -31,7 +28,8 @@ final class QuestionProofs {
     for (Question question : bank.questionnaire().questions()) {
       boolean choices = question.fields().stream().anyMatch(f -> !isWords(f.type()));
       if (choices && question.fields().stream().noneMatch(f -> reading.isRead(f.fact()))) {
-        readOff(Kind.UNUSED_QUESTION, question.id(), List.of(), question.where(), found);
+        found.add(
+            Advisory.readOff(Kind.UNUSED_QUESTION, question.id(), List.of(), question.where()));
       }
       question.fields().forEach(f -> field(question, f, found));
     }
@@ -44,50 +42,47 @@ final class QuestionProofs {
 
   private void field(Question question, Field field, List<Advisory> found) {
     for (List<String> alike : reading.alike(field.fact())) {
-      readOff(Kind.ANSWERS_ALIKE, field.fact(), alike, field.where(), found);
+      found.add(Advisory.readOff(Kind.ANSWERS_ALIKE, field.fact(), alike, field.where()));
     }
     boolean sign = question.safetyWeight() >= GATE && !isWords(field.type());
     if (sign && reading.isRead(field.fact()) && !reading.hearsDoubt(field.fact())) {
-      readOff(Kind.NO_DOUBT, field.fact(), List.of(), field.where(), found);
+      found.add(Advisory.readOff(Kind.NO_DOUBT, field.fact(), List.of(), field.where()));
     }
     if (!field.conditions().isEmpty()) {
       Search.Found applies = search.find(new Search.Goal.Applies(field.fact()), true);
       if (!(applies instanceof Search.Found.Witness)) {
-        searched(Kind.UNREACHABLE, field.fact(), List.of(), applies, field.where(), found);
+        found.add(
+            Advisory.searched(
+                Kind.UNREACHABLE, List.of(field.fact()), List.of(), applies, field.where()));
       }
     }
   }
 
   private void term(Term term, List<Advisory> found) {
     if (!reading.isRead(term.id())) {
-      readOff(Kind.UNUSED_TERM, term.id(), List.of(), term.where(), found);
+      found.add(Advisory.readOff(Kind.UNUSED_TERM, term.id(), List.of(), term.where()));
+    }
+    if (term instanceof Term.Computed) {
+      Search.Found any = search.find(new Search.Goal.InCells(term.id(), ~0L >>> 1), true);
+      if (!(any instanceof Search.Found.Witness)) {
+        found.add(
+            Advisory.searched(
+                Kind.NOBODY_FEEDS,
+                List.of(term.id()),
+                List.of("without a value"),
+                any,
+                term.where()));
+      }
     }
     if (term instanceof Term.Derived) {
       for (boolean yes : new boolean[] {true, false}) {
         Search.Found can = search.find(new Search.Goal.Yes(term.id()), yes);
         if (!(can instanceof Search.Found.Witness)) {
           List<String> always = List.of(yes ? "no" : "yes");
-          searched(Kind.NOBODY_FEEDS, term.id(), always, can, term.where(), found);
+          found.add(
+              Advisory.searched(Kind.NOBODY_FEEDS, List.of(term.id()), always, can, term.where()));
         }
       }
     }
-  }
-
-  private static void readOff(
-      Kind kind, String subject, List<String> details, Where where, List<Advisory> found) {
-    found.add(
-        new Advisory(kind, List.of(subject), details, Optional.empty(), Proof.READ_OFF, where));
-  }
-
-  private static void searched(
-      Kind kind,
-      String subject,
-      List<String> details,
-      Search.Found result,
-      Where where,
-      List<Advisory> found) {
-    found.add(
-        new Advisory(
-            kind, List.of(subject), details, Optional.empty(), RuleProofs.proof(result), where));
   }
 }

@@ -17,9 +17,14 @@ import java.util.Optional;
  * @param standing how the approach stands, if it is one
  * @param grounds every rule about it, in rule order
  * @param withheld whether suggestions wait for a health check
+ * @param lead what comes first now, and how surely
  */
 public record Explanation(
-    Subject subject, Optional<Standing> standing, List<Ground> grounds, boolean withheld) {
+    Subject subject,
+    Optional<Standing> standing,
+    List<Ground> grounds,
+    boolean withheld,
+    Lead lead) {
   public Explanation {
     grounds = List.copyOf(grounds);
   }
@@ -40,7 +45,12 @@ public record Explanation(
         workings.advice().standings().stream()
             .filter(s -> s.approach().id().equals(subject.id()))
             .findFirst();
-    return new Explanation(subject, standing, grounds, workings.advice().withheld());
+    return new Explanation(
+        subject,
+        standing,
+        grounds,
+        workings.advice().withheld(),
+        Lead.of(book.verdict(answers), workings));
   }
 
   /** The rules in this state, in rule order. */

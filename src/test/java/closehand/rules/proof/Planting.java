@@ -72,8 +72,13 @@ final class Planting {
       terms.add(
           new Term.Derived("planted.nobody." + i, "", all(is(flag, true), is(flag, false)), HERE));
       expect(Advisory.Kind.NOBODY_FEEDS, "planted.nobody." + i);
-      terms.add(new Term.Derived("planted.idle." + i, "", is(flag, true), HERE));
+      terms.add(new Term.Derived("planted.idle." + i, "", is("planted.lost." + i, true), HERE));
+      terms.add(new Term.Derived("planted.idler." + i, "", is("planted.idle." + i, true), HERE));
+      ask("planted.lost." + i, new FactType.YesNo(), 0, List.of());
       expect(Advisory.Kind.UNUSED_TERM, "planted.idle." + i);
+      expect(Advisory.Kind.UNUSED_TERM, "planted.idler." + i);
+      expect(Advisory.Kind.UNUSED_QUESTION, "Q-planted.lost." + i);
+      together(giving.get(i * 3 + 2), "TAKES" + i, flag);
       bands(code, number);
       doubt(i);
       unreachable(i, flag);
@@ -113,6 +118,17 @@ final class Planting {
         rule.effects().support().stream().filter(s -> s.points() > 0).findFirst().orElseThrow();
     rules.add(copy(rule, id, rule.when(), points(given.approach(), -given.points())));
     expect(Advisory.Kind.CONTRADICTS, id);
+  }
+
+  /** Two rules that take turns and take off together what a third gives. */
+  private void together(Rule rule, String id, String flag) {
+    Rule.Support given =
+        rule.effects().support().stream().filter(s -> s.points() > 0).findFirst().orElseThrow();
+    for (boolean turn : new boolean[] {true, false}) {
+      Condition when = all(rule.when(), is(flag, turn));
+      rules.add(copy(rule, id + turn, when, points(given.approach(), -given.points())));
+      expect(Advisory.Kind.CONTRADICTS, id + turn);
+    }
   }
 
   private void nothing(Rule rule, String id) {
@@ -168,26 +184,59 @@ final class Planting {
         fact, EnableWhen.Operator.EQUAL, new EnableWhen.Expected.Flag(value), HERE);
   }
 
-  /** Rules that can rule out every approach but settings. */
-  void excludeEverything() {
-    int i = 0;
-    for (var approach : core.approaches()) {
-      if (!approach.family().equals("settings")) {
-        ask("planted.out." + i, new FactType.YesNo(), 0, List.of());
-        rule(
-            "OUT" + i,
-            is("planted.out." + i, true),
-            new Rule.Effects(
-                List.of(new Rule.Located(approach.id(), HERE)),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of()));
-        i++;
+  /**
+   * Rules that together can rule out every approach but settings.
+   *
+   * @param groups among how many rules the approaches are shared out; the odd ones come with a
+   *     number, which has to lie in one band for all of them
+   */
+  void excludeEverything(int groups) {
+    ask("planted.out", new FactType.Amount(0, 10, 0, ""), 0, List.of());
+    for (int group = 0; group < groups; group++) {
+      List<Rule.Located> out = new ArrayList<>();
+      for (int i = group; i < core.approaches().size(); i += groups) {
+        if (!core.approaches().get(i).family().equals("settings")) {
+          out.add(new Rule.Located(core.approaches().get(i).id(), HERE));
+        }
+      }
+      String flag = "planted.out." + group;
+      ask(flag, new FactType.YesNo(), 0, List.of());
+      Condition when = is(flag, group % 3 == 0);
+      Condition banded = at("planted.out", group % 4 == 1 ? ">=" : "<=", 5);
+      rule("OUT" + group, group % 2 == 1 ? all(when, banded) : when, excludes(out));
+    }
+  }
+
+  /** The same rules, but that no two of them ever fire together. */
+  void excludeEverythingButNeverAtOnce() {
+    ask("planted.turn", new FactType.YesNo(), 0, List.of());
+    for (boolean turn : new boolean[] {true, false}) {
+      List<Rule.Located> out = new ArrayList<>();
+      for (int i = turn ? 0 : 1; i < core.approaches().size(); i += 2) {
+        out.add(new Rule.Located(core.approaches().get(i).id(), HERE));
+      }
+      rule("TURN" + turn, is("planted.turn", turn), excludes(out));
+    }
+  }
+
+  /** Beside each rule that gives points, one with the same condition that rules the same out. */
+  List<String> excludeWhatIsGiven() {
+    List<String> expectedPairs = new ArrayList<>();
+    for (Rule rule : core.rules()) {
+      for (Rule.Support given : rule.effects().support()) {
+        if (given.points() > 0) {
+          String id = "X-" + rule.key() + "-" + given.approach();
+          Rule.Effects out = excludes(List.of(new Rule.Located(given.approach(), HERE)));
+          rules.add(copy(rule, id, rule.when(), out));
+          expectedPairs.add(rule.key() + " " + given.approach());
+        }
       }
     }
+    return expectedPairs;
+  }
+
+  private static Rule.Effects excludes(List<Rule.Located> out) {
+    return new Rule.Effects(out, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
   }
 
   private void expect(Advisory.Kind kind, String subject) {
@@ -199,6 +248,7 @@ final class Planting {
         new Field(
             fact,
             fact,
+            Optional.empty(),
             Optional.empty(),
             type,
             false,
@@ -213,6 +263,7 @@ final class Planting {
             "Q-" + fact,
             "PLANTED",
             fact,
+            Optional.empty(),
             Optional.empty(),
             Optional.empty(),
             "",
@@ -341,6 +392,7 @@ final class Planting {
         question.text(),
         question.shortName(),
         question.remoteText(),
+        question.aloneText(),
         question.why(),
         question.inTheRoom(),
         question.overVideo(),
@@ -364,6 +416,7 @@ final class Planting {
         field.fact(),
         field.label(),
         field.remoteLabel(),
+        field.aloneLabel(),
         new FactType.OneOf(options),
         field.required(),
         field.conditions(),
