@@ -51,7 +51,7 @@ final class SummaryCommand {
     Glyphs glyphs = bank.glyphs(surroundings);
     String page =
         switch (reader) {
-          case "player" -> PlayerPage.of(input, leading(input, found.get()), glyphs);
+          case "player" -> PlayerPage.of(input, glyphs);
           case SETUP -> SetupSheet.of(input, plans(input, found.get()), glyphs);
           default -> ClinicianPage.of(input, glyphs);
         };
@@ -64,16 +64,6 @@ final class SummaryCommand {
         .map(p -> p.session(PlanAsk.USUAL, () -> PlanWork.PLAN))
         .map(m -> List.copyOf(m.values()))
         .orElse(List.of());
-  }
-
-  /** The plan of the first game; empty while suggestions are withheld or no game is named. */
-  private static Optional<Planned> leading(PageInput input, Case one) {
-    return Pages.planning(input, one)
-        .flatMap(
-            p ->
-                p.slots().stream()
-                    .findFirst()
-                    .map(slot -> p.plan(slot, PlanAsk.USUAL, PlanWork.PLAN)));
   }
 
   private int print(String page) {

@@ -309,20 +309,8 @@ public final class Planning {
         EqualCost.least(
             best.problem(),
             best.outcome().plan(),
-            p -> smaller.applyAsDouble(words(supply, best, with(best, p)).places()));
-    return planned(supply, best, with(best, least), all);
-  }
-
-  private static PlanOutcome with(Attempt best, Placements plan) {
-    PlanOutcome found = best.outcome();
-    return new PlanOutcome(
-        plan,
-        new PlanPricer(best.problem()).price(plan).cost(),
-        found.best(),
-        found.bound(),
-        found.status(),
-        found.nodes(),
-        found.trace());
+            p -> smaller.applyAsDouble(words(supply, best, best.at(p)).places()));
+    return planned(supply, best, best.at(least), all);
   }
 
   private Planned planned(Supply supply, Attempt best, PlanOutcome outcome, boolean all) {

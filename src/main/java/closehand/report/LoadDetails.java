@@ -33,12 +33,12 @@ final class LoadDetails {
     LoadDetails details = new LoadDetails();
     day.games().forEach(g -> details.game(bank, accepted, g));
     details.day(day);
-    details.pieces.add(new Heading("What to know beside the figures"));
+    details.pieces.add(new Heading("What to know beside the load figures"));
     details.notes.stream()
         .filter(f -> f != Flag.EFFORT_NOT_RATED)
         .forEach(f -> details.pieces.add(Paragraph.item(LoadWords.flag(f))));
     details.pieces.addAll(LoadLines.standing(day.games()));
-    details.pieces.add(new Heading("Methods"));
+    details.pieces.add(new Heading("Methods behind the load figures"));
     details.methods.forEach(m -> details.pieces.add(Paragraph.item(LoadWords.source(m))));
     return details.pieces;
   }
