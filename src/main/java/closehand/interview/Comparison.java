@@ -48,13 +48,14 @@ final class Comparison {
       return Optional.of(text.words().equals(wanted.value()));
     }
     if (value instanceof Value.Code code && expected instanceof EnableWhen.Expected.Coded wanted) {
-      boolean sameSystem =
-          wanted.system().isEmpty()
-              || type.option(code.code())
-                  .filter(o -> o.system().equals(wanted.system()))
-                  .isPresent();
-      return Optional.of(sameSystem && code.code().equals(wanted.code()));
+      return Optional.of(
+          code.code().equals(wanted.code())
+              && (wanted.system().isEmpty() || isFrom(wanted.system(), code, type)));
     }
     return Optional.empty();
+  }
+
+  private static boolean isFrom(String system, Value.Code code, FactType type) {
+    return type.option(code.code()).filter(o -> o.system().equals(system)).isPresent();
   }
 }

@@ -5,6 +5,7 @@ import closehand.bank.FactType;
 import closehand.bank.Field;
 import closehand.bank.Option;
 import closehand.bank.Questionnaire;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,12 +29,16 @@ public final class Enablement {
   private final Answers answers;
   private final byte[] worked;
   private final byte[] workedMaybe;
+  private final byte[] holding;
+  private final byte[] holdingMaybe;
 
   private Enablement(Outline outline, Answers answers) {
     this.outline = outline;
     this.answers = answers;
     this.worked = new byte[outline.places().size()];
     this.workedMaybe = new byte[worked.length];
+    this.holding = new byte[outline.gates().count()];
+    this.holdingMaybe = new byte[holding.length];
   }
 
   /** Works out what applies. */
@@ -72,7 +77,12 @@ public final class Enablement {
    */
   public boolean mayApply(String fact) {
     Optional<Outline.Place> place = outline.place(fact);
-    return place.isPresent() && judge(place.get(), workedMaybe, /* certain= */ false);
+    return place.isPresent() && mayApply(place.get());
+  }
+
+  /** The same of a field. */
+  boolean mayApply(Outline.Place place) {
+    return judge(place, workedMaybe, /* certain= */ false);
   }
 
   /** The answers that apply, in the order of the interview. */
@@ -80,7 +90,7 @@ public final class Enablement {
     Map<String, Answers.Recorded> kept = new LinkedHashMap<>();
     for (Outline.Place place : outline.places()) {
       Answers.Recorded recorded = answers.byFact().get(place.fact());
-      if (recorded != null && applies(place.fact())) {
+      if (recorded != null && applies(place)) {
         kept.put(place.fact(), recorded);
       }
     }
@@ -98,44 +108,61 @@ public final class Enablement {
     int at = place.index();
     if (memory[at] == 0) {
       memory[at] = DOES_NOT; // a condition that leads back to its own field never holds
-      memory[at] = allHold(place.field(), certain) ? APPLIES : DOES_NOT;
+      memory[at] = allHold(place, certain) ? APPLIES : DOES_NOT;
     }
     return memory[at] == APPLIES;
   }
 
-  private boolean allHold(Field field, boolean certain) {
-    for (EnableWhen when : field.conditions()) {
-      if (!holds(when, certain)) {
+  private boolean allHold(Outline.Place place, boolean certain) {
+    for (int gate : outline.gates().of(place)) {
+      if (!holds(gate, certain)) {
         return false;
       }
     }
     return true;
   }
 
-  private boolean holds(EnableWhen when, boolean certain) {
-    for (EnableWhen.Test test : when.tests()) {
-      boolean holds = holds(test) || (!certain && mayHold(test));
-      if (holds != when.all()) {
+  private boolean holds(int number, boolean certain) {
+    byte[] memory = certain ? holding : holdingMaybe;
+    if (memory[number] == 0) {
+      memory[number] = holds(outline.gates().gate(number), certain) ? APPLIES : DOES_NOT;
+    }
+    return memory[number] == APPLIES;
+  }
+
+  private boolean holds(Gates.Gate gate, boolean certain) {
+    boolean all = gate.condition().all();
+    for (int i = 0; i < gate.places().length; i++) {
+      boolean holds = holds(gate, i) || (!certain && mayHold(gate, i));
+      if (holds != all) {
         return holds;
       }
     }
-    return when.all();
+    return all;
   }
 
-  private boolean mayHold(EnableWhen.Test test) {
-    Optional<Outline.Place> place = outline.place(test.fact());
-    return place.isPresent()
-        && judge(place.get(), workedMaybe, /* certain= */ false)
-        && !(applies(place.get()) && exists(place.get().field()));
+  private boolean mayHold(Gates.Gate gate, int test) {
+    int at = gate.places()[test];
+    if (at == Gates.NOWHERE) {
+      return false;
+    }
+    Outline.Place place = outline.places().get(at);
+    return judge(place, workedMaybe, /* certain= */ false)
+        && !(applies(place) && exists(place.field()));
   }
 
-  private boolean holds(EnableWhen.Test test) {
-    Optional<Outline.Place> place = outline.place(test.fact());
-    boolean exists = place.isPresent() && applies(place.get()) && exists(place.get().field());
+  private boolean holds(Gates.Gate gate, int number) {
+    EnableWhen.Test test = gate.condition().tests().get(number);
+    int at = gate.places()[number];
+    boolean exists = at != Gates.NOWHERE && exists(outline.places().get(at));
     if (test.operator() == EnableWhen.Operator.EXISTS) {
       return test.expected() instanceof EnableWhen.Expected.Flag wanted && wanted.value() == exists;
     }
-    return exists && anyMatches(place.get().field(), test);
+    return exists && anyMatches(outline.places().get(at).field(), test);
+  }
+
+  private boolean exists(Outline.Place place) {
+    return applies(place) && exists(place.field());
   }
 
   private boolean anyMatches(Field field, EnableWhen.Test test) {
@@ -162,7 +189,11 @@ public final class Enablement {
     }
     if (value.get() instanceof Value.Codes codes) {
       List<String> picked = codes.codes().isEmpty() ? none(field.type()) : codes.codes();
-      return picked.stream().<Value>map(Value.Code::new).toList();
+      List<Value> values = new ArrayList<>(picked.size());
+      for (String code : picked) {
+        values.add(new Value.Code(code));
+      }
+      return values;
     }
     if (value.get() instanceof Value.Texts texts) {
       return texts.words().stream().<Value>map(Value.Text::new).toList();

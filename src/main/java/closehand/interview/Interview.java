@@ -1,6 +1,7 @@
 package closehand.interview;
 
 import closehand.bank.Field;
+import closehand.bank.Question;
 import closehand.bank.Questionnaire;
 import closehand.bank.TaskKind;
 import java.util.ArrayList;
@@ -212,6 +213,11 @@ public record Interview(
   /** Every part with its answers and what is open. */
   public Overview overview() {
     return Overview.of(this);
+  }
+
+  /** What became of the fields of one question that have an answer or can be asked. */
+  public List<Overview.Row> rows(Question question) {
+    return Overview.of(this, question);
   }
 
   /**

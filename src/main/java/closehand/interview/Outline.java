@@ -16,6 +16,7 @@ public final class Outline {
   private final List<Place> places;
   private final Map<String, Place> byFact;
   private final int firstReview;
+  private final Gates gates;
 
   /**
    * One field with what is around it.
@@ -45,6 +46,7 @@ public final class Outline {
     this.firstReview = inOrder.size();
     add(questionnaire, true, inOrder);
     this.places = List.copyOf(inOrder);
+    this.gates = new Gates(places, byFact);
   }
 
   private void add(Questionnaire all, boolean reviews, List<Place> inOrder) {
@@ -75,6 +77,11 @@ public final class Outline {
   /** Every field in the order asked. */
   public List<Place> places() {
     return places;
+  }
+
+  /** The conditions under which they apply. */
+  Gates gates() {
+    return gates;
   }
 
   /** The index from which on fields belong to trials and reviews. */

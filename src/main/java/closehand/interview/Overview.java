@@ -87,7 +87,7 @@ public record Overview(List<Part> parts) {
     Walk walk = new Walk(interview);
     Map<String, String> titles = new LinkedHashMap<>();
     Map<String, List<Row>> rows = new LinkedHashMap<>();
-    Progress progress = interview.progress();
+    Progress progress = Progress.of(interview, walk);
     progress.parts().forEach(p -> rows.put(p.id(), new ArrayList<>()));
     for (Outline.Place place : interview.outline().places()) {
       String id = place.section().id();
@@ -98,6 +98,16 @@ public record Overview(List<Part> parts) {
     List<Part> parts = new ArrayList<>();
     rows.forEach((id, some) -> parts.add(part(id, titles.getOrDefault(id, ""), progress, some)));
     return new Overview(parts);
+  }
+
+  /** The rows of one question alone. */
+  static List<Row> of(Interview interview, Question question) {
+    Walk walk = new Walk(interview);
+    List<Row> rows = new ArrayList<>();
+    for (Outline.Place place : interview.outline().placesOf(question)) {
+      row(interview, walk, place).ifPresent(rows::add);
+    }
+    return rows;
   }
 
   private static Part part(String id, String title, Progress progress, List<Row> rows) {
@@ -118,7 +128,7 @@ public record Overview(List<Part> parts) {
           ? Optional.of(open(walk.stillOpen(place), recorded, words))
           : Optional.empty();
     }
-    State state = walk.enablement().applies(place.fact()) ? State.ANSWERED : State.SET_ASIDE;
+    State state = walk.enablement().applies(place) ? State.ANSWERED : State.SET_ASIDE;
     return words.map(w -> new Row(place.question(), place.field(), state, w, recorded));
   }
 

@@ -4,7 +4,6 @@ import closehand.bank.Question;
 import closehand.bank.Section;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -46,52 +45,90 @@ public record Progress(
   }
 
   static Progress of(Interview interview, Walk walk) {
-    // Question by question whether it has all its answers, part by part.
-    Map<String, Map<String, Boolean>> parts = new LinkedHashMap<>();
-    Set<String> questions = new LinkedHashSet<>();
+    Tally tally = new Tally();
     for (Outline.Place place : interview.outline().places()) {
       if (walk.inRoute(place)) {
-        Map<String, Boolean> part =
-            parts.computeIfAbsent(place.section().id(), id -> new LinkedHashMap<>());
+        tally.part(place.section());
         if (counts(walk, place)) {
-          questions.add(place.question().id());
-          part.merge(place.question().id(), walk.isAnswered(place), Boolean::logicalAnd);
+          tally.question(place.question(), walk.isAnswered(place));
+        }
+        if (walk.isOpen(place)) {
+          tally.open(place.question(), walk.why(place));
         }
       }
     }
-    Map<StillOpen.Why, Set<String>> why = new EnumMap<>(StillOpen.Why.class);
-    for (StillOpen still : walk.open()) {
-      why.computeIfAbsent(still.why(), w -> new LinkedHashSet<>()).add(still.question().id());
-    }
-    return new Progress(
-        parts.values().stream().mapToInt(Progress::answered).sum(),
-        List.copyOf(questions),
-        parts.entrySet().stream()
-            .map(p -> new Part(p.getKey(), answered(p.getValue()), p.getValue().size()))
-            .toList(),
-        count(why, StillOpen.Why.SKIPPED, StillOpen.Why.LATER),
-        count(why, StillOpen.Why.HELD),
-        count(why, StillOpen.Why.FOR_CLINICIAN));
-  }
-
-  private static int count(Map<StillOpen.Why, Set<String>> why, StillOpen.Why... reasons) {
-    Set<String> questions = new LinkedHashSet<>();
-    for (StillOpen.Why reason : reasons) {
-      questions.addAll(why.getOrDefault(reason, Set.of()));
-    }
-    return questions.size();
-  }
-
-  private static int answered(Map<String, Boolean> questions) {
-    return (int) questions.values().stream().filter(done -> done).count();
+    return tally.progress();
   }
 
   /** Whether a field counts: it applies, or, unless it only follows up, it may come to apply. */
   private static boolean counts(Walk walk, Outline.Place place) {
     boolean followUp = place.question().route() == Question.Route.FOLLOW_UP;
-    return followUp
-        ? walk.enablement().applies(place.fact())
-        : walk.enablement().mayApply(place.fact());
+    return followUp ? walk.enablement().applies(place) : walk.enablement().mayApply(place);
+  }
+
+  /**
+   * Counts field by field. The fields of a question stand together, and so do the questions of a
+   * part, so only the latest of each is looked at.
+   */
+  private static final class Tally {
+    private final List<String> questions = new ArrayList<>();
+    private final List<Part> parts = new ArrayList<>();
+    private final Map<StillOpen.Why, Set<String>> open = new EnumMap<>(StillOpen.Why.class);
+    private String part = "";
+    private int asked;
+    private int unanswered;
+    private boolean latestAnswered;
+
+    void part(Section section) {
+      if (!section.id().equals(part)) {
+        end();
+        part = section.id();
+      }
+    }
+
+    private void end() {
+      if (!part.isEmpty()) {
+        parts.add(new Part(part, asked - unanswered, asked));
+      }
+      asked = 0;
+      unanswered = 0;
+    }
+
+    void question(Question question, boolean answered) {
+      boolean another = asked == 0 || !questions.get(questions.size() - 1).equals(question.id());
+      if (another) {
+        questions.add(question.id());
+        asked++;
+        latestAnswered = true;
+      }
+      if (latestAnswered && !answered) {
+        latestAnswered = false;
+        unanswered++;
+      }
+    }
+
+    void open(Question question, StillOpen.Why why) {
+      open.computeIfAbsent(why, w -> new LinkedHashSet<>()).add(question.id());
+    }
+
+    Progress progress() {
+      end();
+      return new Progress(
+          parts.stream().mapToInt(Part::answered).sum(),
+          questions,
+          parts,
+          count(StillOpen.Why.SKIPPED, StillOpen.Why.LATER),
+          count(StillOpen.Why.HELD),
+          count(StillOpen.Why.FOR_CLINICIAN));
+    }
+
+    private int count(StillOpen.Why... reasons) {
+      Set<String> some = new LinkedHashSet<>();
+      for (StillOpen.Why reason : reasons) {
+        some.addAll(open.getOrDefault(reason, Set.of()));
+      }
+      return some.size();
+    }
   }
 
   /** About how many questions there are on this route. */

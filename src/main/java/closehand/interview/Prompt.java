@@ -62,7 +62,7 @@ public record Prompt(
   static Prompt of(Interview interview, Outline.Place place) {
     Walk walk = new Walk(interview);
     List<Outline.Place> fields = new ArrayList<>(interview.outline().placesOf(place.question()));
-    fields.removeIf(p -> !walk.enablement().applies(p.fact()));
+    fields.removeIf(p -> !walk.enablement().applies(p));
     Optional<String> mode = mode(interview.answers(), walk.enablement());
     boolean onCall = mode.filter(WellKnown.VIDEO::equals).isPresent();
     boolean alone = interview.asker() == Provenance.By.PLAYER;

@@ -12,6 +12,7 @@ import java.util.Set;
 final class Walk {
   private final Interview interview;
   private final Enablement enablement;
+  private Optional<Boolean> painStops = Optional.empty();
 
   Walk(Interview interview) {
     this(interview, Enablement.of(interview.outline(), interview.answers()));
@@ -37,18 +38,22 @@ final class Walk {
 
   /** Whether a field applies and has no answer, or one that asks for later. */
   boolean isOpen(Outline.Place place) {
-    Optional<Answer> answer = interview.answers().answer(place.fact());
-    return enablement.applies(place.fact()) && (answer.isEmpty() || answer.get().isPutOff());
+    return enablement.applies(place) && !isSettled(place);
+  }
+
+  private boolean isSettled(Outline.Place place) {
+    Answers.Recorded recorded = interview.answers().byFact().get(place.fact());
+    return recorded != null && !recorded.answer().isPutOff();
   }
 
   /** Whether a field applies and is dealt with. */
   boolean isAnswered(Outline.Place place) {
-    return enablement.applies(place.fact()) && !isOpen(place);
+    return enablement.applies(place) && isSettled(place);
   }
 
   /** Whether a field can be put to somebody now, answered or not. */
   boolean canBeAsked(Outline.Place place) {
-    return enablement.applies(place.fact()) && !isForClinician(place) && heldKind(place).isEmpty();
+    return enablement.applies(place) && !isForClinician(place) && heldKind(place).isEmpty();
   }
 
   boolean isForClinician(Outline.Place place) {
@@ -73,6 +78,13 @@ final class Walk {
    * nothing is asked again before one. What was said in another sitting is asked again first.
    */
   private boolean painStops() {
+    if (painStops.isEmpty()) {
+      painStops = Optional.of(saidTooMuchPain());
+    }
+    return painStops.get();
+  }
+
+  private boolean saidTooMuchPain() {
     return interview.sitting().trail().contains(WellKnown.PAIN_NOW)
         && interview
             .answers()
@@ -88,7 +100,8 @@ final class Walk {
         place.section(), place.question(), place.field(), why, because(place, why));
   }
 
-  private StillOpen.Why why(Outline.Place place) {
+  /** Why a field that is open is. */
+  StillOpen.Why why(Outline.Place place) {
     if (isForClinician(place)) {
       return StillOpen.Why.FOR_CLINICIAN;
     }

@@ -48,7 +48,8 @@ final class CautionPaperWords {
               + ": "
               + Phrases.sentence(variant.title())
               + " "
-              + said(variant.message(), variant.actions(), variant.contact()));
+              + said(variant.message(), variant.actions(), variant.contact())
+              + (variant.brief().isEmpty() ? "" : " In few words: " + variant.brief()));
     }
     return lines;
   }

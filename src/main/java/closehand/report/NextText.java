@@ -6,6 +6,7 @@ import closehand.bank.Caution;
 import closehand.bank.Question;
 import closehand.rules.next.Proposal;
 import closehand.rules.next.Proposal.Because;
+import closehand.rules.next.Proposal.Stand;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,7 +20,7 @@ public final class NextText {
   public static NextStep of(Proposal proposal, Bank bank, Glyphs glyphs) {
     String text = proposal.question().map(q -> because(q, proposal.because(), bank)).orElse("");
     if (proposal.because() instanceof Because.Enough enough) {
-      text = enough(enough.firm(), enough.questionsLeft());
+      text = enough(enough.stand(), enough.questionsLeft());
     }
     return new NextStep(
         proposal.question().map(Question::id), Wrap.lines("", "", Clean.of(text, glyphs)));
@@ -89,18 +90,34 @@ public final class NextText {
   }
 
   /**
-   * That no more answers are needed for the suggestion's sake.
+   * That no more answers are needed for the suggestion's sake, and what the rest is good for.
    *
-   * @param firm whether no open answer can change what leads
+   * @param stand how the suggestion stands
    * @param left how many questions of the short interview are open
    */
-  static String enough(boolean firm, int left) {
-    String count = left == 1 ? "The question left" : "The " + left + " questions left";
-    if (left == 0) {
-      return "Nothing more needs to be asked for the suggestion.";
-    }
-    return count
-        + (firm ? " cannot" : " could hardly")
-        + " change the suggestion; go on for the plan's details?";
+  static String enough(Stand stand, int left) {
+    String rest = left == 1 ? "The question left" : "The " + left + " questions left";
+    String goOn = left == 0 ? "" : " go on for the plan's details?";
+    return switch (stand) {
+      case LEADS_FIRMLY, LEADS ->
+          left == 0
+              ? "Nothing more needs to be asked for the suggestion."
+              : rest
+                  + (stand == Stand.LEADS_FIRMLY ? " cannot" : " could hardly")
+                  + " change the suggestion;"
+                  + goOn;
+      case NOTHING_CAN_LEAD, NOTHING_LEADS ->
+          "No control is suggested by these answers"
+              + (left == 0
+                  ? "."
+                  : ", and "
+                      + Phrases.lower(rest)
+                      + (stand == Stand.NOTHING_CAN_LEAD ? " cannot" : " could hardly")
+                      + " change that;"
+                      + goOn);
+      case WITHHELD ->
+          "Suggestions wait for a health check, and no further answer is needed to see that."
+              + (left == 0 ? "" : " " + rest + " can still be answered for later; go on?");
+    };
   }
 }

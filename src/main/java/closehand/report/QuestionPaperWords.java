@@ -85,6 +85,7 @@ final class QuestionPaperWords {
       lines.add(onlyIf(shared));
     }
     question.remoteText().ifPresent(t -> lines.add("Over a call it is put so: " + t));
+    question.aloneText().ifPresent(t -> lines.add("Asked alone it is put so: " + t));
     lines.add("Why: " + Phrases.sentence(question.why()));
     labelled(lines, "In the room: ", question.inTheRoom());
     labelled(lines, "Over a call: ", question.overVideo());
@@ -152,6 +153,7 @@ final class QuestionPaperWords {
     }
     words.append(answers(field.type())).append(' ').append(name(field));
     field.remoteLabel().ifPresent(t -> words.append(" Over a call: ").append(Phrases.sentence(t)));
+    field.aloneLabel().ifPresent(t -> words.append(" Alone: ").append(Phrases.sentence(t)));
     List<EnableWhen> own = new ArrayList<>(field.conditions());
     own.removeAll(shared);
     if (!own.isEmpty()) {

@@ -5,6 +5,7 @@ import closehand.bank.Bank;
 import closehand.bank.Field;
 import closehand.bank.Option;
 import closehand.bank.Question;
+import closehand.bank.Section;
 import closehand.interview.Answers;
 import closehand.interview.Interview;
 import closehand.interview.Provenance;
@@ -224,19 +225,43 @@ final class TurnLines {
     int few = settled.telling().size() + settled.warningSigns().size();
     pieces.add(
         Paragraph.of(
-            "This is firm. Of "
-                + Phrases.count(all, "answer")
-                + ", "
-                + few
-                + " alone decide it: "
+            "This is firm. Of " + Phrases.count(all, "answer") + ", " + few + " alone decide it:"));
+    pieces.add(
+        Paragraph.item(
+            "Warning signs and consent: "
                 + Phrases.count(settled.warningSigns().size(), "answer")
-                + " on warning signs and consent, and "
-                + Phrases.lower(Labels.sentence(bank.questionnaire(), settled.telling()))));
+                + "."));
+    bySection(settled.telling())
+        .forEach(
+            (section, facts) ->
+                pieces.add(
+                    Paragraph.item(
+                        Phrases.bare(section)
+                            + ": "
+                            + Phrases.lower(Labels.sentence(bank.questionnaire(), facts)))));
     long left = stillOpen();
     if (left > 0) {
       pieces.add(Paragraph.of(cannotChange(left)));
     }
     return pieces;
+  }
+
+  /** The facts by the parts of the interview that ask for them, in its order. */
+  private Map<String, List<String>> bySection(List<String> facts) {
+    Map<String, List<String>> parts = new LinkedHashMap<>();
+    for (Section section : bank.questionnaire().sections()) {
+      for (String fact : facts) {
+        boolean here =
+            bank.questionnaire()
+                .questionOf(fact)
+                .filter(q -> q.section().equals(section.id()))
+                .isPresent();
+        if (here) {
+          parts.computeIfAbsent(section.title(), t -> new ArrayList<>()).add(fact);
+        }
+      }
+    }
+    return parts;
   }
 
   private static String cannotChange(long left) {

@@ -27,23 +27,17 @@ final class Grid {
       return cells;
     }
     String hand = hand(prompt.field());
-    for (Overview.Part part : interview.overview().parts()) {
-      if (part.id().equals(prompt.section().id())) {
-        for (Overview.Row row : part.rows()) {
-          if (belongs(row, prompt, hand)) {
-            boolean answered = row.state() == Overview.State.ANSWERED;
-            cells.add(
-                new Cell(row.field().fact(), row.field().label(), answered ? row.words() : ""));
-          }
-        }
+    for (Overview.Row row : interview.rows(prompt.question())) {
+      if (belongs(row, prompt, hand)) {
+        boolean answered = row.state() == Overview.State.ANSWERED;
+        cells.add(new Cell(row.field().fact(), row.field().label(), answered ? row.words() : ""));
       }
     }
     return cells.size() < LEAST ? List.of() : cells;
   }
 
   private static boolean belongs(Overview.Row row, Prompt prompt, String hand) {
-    return row.question().id().equals(prompt.question().id())
-        && row.field().type().getClass().equals(prompt.field().type().getClass())
+    return row.field().type().getClass().equals(prompt.field().type().getClass())
         && row.state() != Overview.State.SET_ASIDE
         && row.state() != Overview.State.FOR_CLINICIAN
         && hand(row.field()).equals(hand);

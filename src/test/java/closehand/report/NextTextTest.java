@@ -8,6 +8,7 @@ import closehand.bank.Question;
 import closehand.rules.GoldAnswers;
 import closehand.rules.next.Proposal;
 import closehand.rules.next.Proposal.Because;
+import closehand.rules.next.Proposal.Stand;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -31,10 +32,30 @@ class NextTextTest {
   void enoughIsSaidByWhetherItIsFirm() {
     assertEquals(
         "The 11 questions left cannot change the suggestion; go on for the plan's details?",
-        said(new Because.Enough(true, 11)));
-    assertTrue(said(new Because.Enough(false, 11)).contains("could hardly change"));
-    assertTrue(said(new Because.Enough(true, 1)).startsWith("The question left cannot"));
-    assertTrue(said(new Because.Enough(true, 0)).startsWith("Nothing more needs to be asked"));
+        said(new Because.Enough(Stand.LEADS_FIRMLY, 11)));
+    assertTrue(said(new Because.Enough(Stand.LEADS, 11)).contains("could hardly change"));
+    assertTrue(
+        said(new Because.Enough(Stand.LEADS_FIRMLY, 1)).startsWith("The question left cannot"));
+    assertTrue(
+        said(new Because.Enough(Stand.LEADS_FIRMLY, 0))
+            .startsWith("Nothing more needs to be asked"));
+  }
+
+  @Test
+  void whereNothingIsSuggestedNoSuggestionIsSpokenOf() {
+    assertEquals(
+        "No control is suggested by these answers, and the 2 questions left cannot change that;"
+            + " go on for the plan's details?",
+        said(new Because.Enough(Stand.NOTHING_CAN_LEAD, 2)));
+    assertTrue(
+        said(new Because.Enough(Stand.NOTHING_LEADS, 1))
+            .contains("and the question left could hardly change that"));
+    assertEquals(
+        "No control is suggested by these answers.",
+        said(new Because.Enough(Stand.NOTHING_LEADS, 0)));
+    String withheld = said(new Because.Enough(Stand.WITHHELD, 3));
+    assertTrue(withheld.startsWith("Suggestions wait for a health check"), withheld);
+    assertTrue(!withheld.contains("the suggestion"), withheld);
   }
 
   @Test

@@ -105,7 +105,12 @@ public final class Asking {
         .map(c -> proposal(c, told.getOrDefault(c, 0.0)));
   }
 
-  /** What each question tells about what leads, in bits, where that is enough to ask it. */
+  /**
+   * What each question tells about what leads, in bits, where that is enough to ask it. Of a
+   * question with several fields the bits of each field by itself are added. That is an estimate of
+   * what they tell together: too much where two fields tell the same, too little where only both
+   * together tell. It decides in which order questions come, never what is advised.
+   */
   private Map<Candidate, Double> told() {
     Map<String, Double> bits = Completions.of(book, answers, seed).bits();
     Map<Candidate, Double> told = new LinkedHashMap<>();
@@ -127,10 +132,13 @@ public final class Asking {
         .toList();
   }
 
-  /** Bits for the burden, in doublings: what is nearly the same goes by the questionnaire. */
+  /**
+   * Bits for the burden, in whole doublings: what is nearly the same goes by the questionnaire, and
+   * how the ways were drawn does not decide it.
+   */
   private static double worth(Candidate candidate, Map<Candidate, Double> told) {
     double worth = told.getOrDefault(candidate, 0.0) / candidate.burden();
-    return Math.rint(StrictMath.log(worth) / StrictMath.log(4));
+    return Math.rint(StrictMath.log(worth) / StrictMath.log(2));
   }
 
   /** The part of the interview that was answered last. */
@@ -189,6 +197,16 @@ public final class Asking {
 
   private Proposal enough() {
     int left = (int) candidates.stream().filter(Candidate::core).count();
-    return new Proposal(Optional.empty(), new Proposal.Because.Enough(advice.firm(), left));
+    return new Proposal(Optional.empty(), new Proposal.Because.Enough(stand(), left));
+  }
+
+  private Proposal.Stand stand() {
+    if (advice.withheld()) {
+      return Proposal.Stand.WITHHELD;
+    }
+    boolean leads = book.verdict(answers).leader().isPresent();
+    return advice.firm()
+        ? leads ? Proposal.Stand.LEADS_FIRMLY : Proposal.Stand.NOTHING_CAN_LEAD
+        : leads ? Proposal.Stand.LEADS : Proposal.Stand.NOTHING_LEADS;
   }
 }

@@ -12,6 +12,20 @@ import java.util.Optional;
  */
 public record Proposal(Optional<Question> question, Because because) {
 
+  /** How the suggestion stands when nothing more is worth asking for it. */
+  public enum Stand {
+    /** One leads, and no open answer can change that. */
+    LEADS_FIRMLY,
+    /** One leads, and open answers could change that, none of them likely. */
+    LEADS,
+    /** None leads, and no open answer can change that. */
+    NOTHING_CAN_LEAD,
+    /** None leads, and open answers could change that, none of them likely. */
+    NOTHING_LEADS,
+    /** All suggestions wait for a health check, whatever leads by its points. */
+    WITHHELD
+  }
+
   /** Why a question is asked, or none. */
   public sealed interface Because {
     /** Consent and how to talk come before everything. */
@@ -57,9 +71,9 @@ public record Proposal(Optional<Question> question, Because because) {
     /**
      * Nothing more is worth asking for the suggestion's sake.
      *
-     * @param firm whether no open answer can change what leads
+     * @param stand how the suggestion stands
      * @param questionsLeft questions of the short interview that are still open
      */
-    record Enough(boolean firm, int questionsLeft) implements Because {}
+    record Enough(Stand stand, int questionsLeft) implements Because {}
   }
 }

@@ -46,12 +46,13 @@ final class BandProofs {
     families.stream().filter(f -> f.size() > 1).forEach(f -> family(f, overlapping, found));
   }
 
-  /** What a rule has effects on, without how strong they are. */
+  /** What a rule has effects on, without how strong they are and on what use of a body part. */
   private static Set<String> targets(Rule rule) {
     Set<String> targets = new LinkedHashSet<>();
     for (Saying one : Saying.of(rule)) {
       switch (one.sort()) {
-        case POINTS, CAUTION, EFFORT -> targets.add(one.sort() + " " + one.name());
+        case POINTS, CAUTION -> targets.add(one.sort() + " " + one.name());
+        case EFFORT -> targets.add(one.sort() + " " + one.name().split(" ", 2)[0]);
         default -> {}
       }
     }

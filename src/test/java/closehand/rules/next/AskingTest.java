@@ -190,7 +190,10 @@ class AskingTest {
     }
   }
 
-  /** On the eight players as they stand, no way of drawing changes the order of the questions. */
+  /**
+   * On the eight players as they stand, no way of drawing changes the order of the questions;
+   * little is left to ask there, so the test after this one opens each part of the interview again.
+   */
   @Test
   void theOrderOnTheEightPlayersIsTheSameForEverySeed() {
     for (Map.Entry<String, Answers> player : PLAYERS.entrySet()) {
@@ -201,7 +204,7 @@ class AskingTest {
 
   /**
    * The same where one part of the interview was not put to them yet, but for questions that tell
-   * nearly the same: of some forty states in which there is something to put in order, one.
+   * nearly the same: of some forty states in which there is something to put in order, two.
    */
   @Test
   void withOnePartUnansweredHardlyAnyOrderHangsOnTheSeed() {
@@ -218,7 +221,7 @@ class AskingTest {
       }
     }
     assertTrue(states >= 40, "states: " + states);
-    assertTrue(differ.size() <= 1, differ.toString());
+    assertTrue(differ.size() <= 2, differ.toString());
   }
 
   private static Set<List<String>> orders(Answers answers) {
@@ -247,7 +250,34 @@ class AskingTest {
     List<Proposal> all = run(player, 120);
     Proposal last = all.get(all.size() - 1);
     assertTrue(last.question().isEmpty());
-    assertTrue(last.because() instanceof Proposal.Because.Enough e && e.firm(), last.toString());
+    assertTrue(
+        last.because() instanceof Proposal.Because.Enough e
+            && e.stand() == Proposal.Stand.LEADS_FIRMLY,
+        last.toString());
     assertFalse(all.size() > 70, "questions: " + all.size());
+  }
+
+  /**
+   * A whole case with a stop on all tasks: suggestions wait, so nothing is said of a suggestion.
+   */
+  @Test
+  void whileSuggestionsAreWithheldNothingIsSaidToLead() {
+    Answers answers = PLAYERS.get("GC2");
+    Answers stopped =
+        answers.with(
+            "safe.progNeuro",
+            new Answers.Recorded(
+                new Answer.Given(new closehand.interview.Value.Code("unchecked")),
+                Provenance.PLAYER_TOLD));
+    assertTrue(BOOK.verdict(stopped).withheld());
+    Proposal proposal = Asking.next(BOOK, interview(stopped));
+    while (proposal.question().isPresent()) {
+      stopped = give(stopped, answers, proposal.question().get());
+      proposal = Asking.next(BOOK, interview(stopped));
+    }
+    assertTrue(
+        proposal.because() instanceof Proposal.Because.Enough e
+            && e.stand() == Proposal.Stand.WITHHELD,
+        proposal.toString());
   }
 }

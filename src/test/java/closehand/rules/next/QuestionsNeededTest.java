@@ -153,6 +153,11 @@ class QuestionsNeededTest {
       a lead before it means: enough was known to say what leads, not enough to say that nothing could change it. The players are invented by the same hand as the
       rules; this compares two orders of asking and says nothing about people.
 
+      GC7 is firm on the core route and not on the briefest one, though the same control leads. The briefest route stops where no single open question tells anything more about the lead
+      (under 0.01 bit); for GC7 that is before voice is tried. Until then head switches have 3 points and spoken commands "0 to 3": the two open rules give 2 points and 1, for different
+      shares of recognised phrases, so that they never apply together. Whether a lead is firm is judged rule by rule, as if both could, and an equal number of points might turn it; so it is not
+      called firm, though no answers can turn it. Such over-caution is counted by `FirmnessOnCoreTest`.
+
       Written by `mvn -q -B test -Dtest=QuestionsNeededTest -Dgolden.update=true`.
 
       | player | leads in the end | core: asked | core: leads | core: firm | briefest: asked | briefest: leads | briefest: firm |

@@ -1,7 +1,15 @@
 package closehand.rules.proof;
 
+import static closehand.rules.proof.Sown.all;
+import static closehand.rules.proof.Sown.any;
+import static closehand.rules.proof.Sown.at;
+import static closehand.rules.proof.Sown.effort;
+import static closehand.rules.proof.Sown.excludes;
+import static closehand.rules.proof.Sown.is;
+import static closehand.rules.proof.Sown.points;
+import static closehand.rules.proof.Sown.raises;
+
 import closehand.bank.Bank;
-import closehand.bank.CautionClass;
 import closehand.bank.Condition;
 import closehand.bank.EnableWhen;
 import closehand.bank.FactType;
@@ -158,6 +166,9 @@ final class Planting {
     rule("GAP" + code + "a", at(number, "<", 3), points("SET", 1));
     rule("GAP" + code + "b", at(number, ">=", 7), points("SET", 2));
     expect(Advisory.Kind.BAND_GAP, "GAP" + code + "a");
+    rule("PUSH" + code + "a", at(number, "<", 3), effort("hold"));
+    rule("PUSH" + code + "b", at(number, ">=", 7), effort("trigger"));
+    expect(Advisory.Kind.BAND_GAP, "PUSH" + code + "a");
     rule("OVER" + code + "a", at(number, "<", 7), points("SET", 1));
     rule("OVER" + code + "b", at(number, ">=", 3), points("SET", 2));
     expect(Advisory.Kind.BAND_OVERLAP, "OVER" + code + "a");
@@ -235,10 +246,6 @@ final class Planting {
     return expectedPairs;
   }
 
-  private static Rule.Effects excludes(List<Rule.Located> out) {
-    return new Rule.Effects(out, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
-  }
-
   private void expect(Advisory.Kind kind, String subject) {
     expected.add(kind + " " + subject);
   }
@@ -309,46 +316,6 @@ final class Planting {
         List.of("planted"),
         List.of(),
         HERE);
-  }
-
-  private static Rule.Effects points(String approach, int points) {
-    return new Rule.Effects(
-        List.of(),
-        List.of(new Rule.Support(approach, points, HERE)),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of());
-  }
-
-  private static Rule.Effects raises(String caution) {
-    return new Rule.Effects(
-        List.of(),
-        List.of(),
-        List.of(new Rule.Raised(caution, CautionClass.CARE, HERE)),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of());
-  }
-
-  private static Condition is(String fact, boolean value) {
-    return new Condition.Test(
-        fact, "is", new Condition.Operand.Flag(value, HERE), HERE, HERE, HERE);
-  }
-
-  private static Condition at(String fact, String operator, double value) {
-    return new Condition.Test(
-        fact, operator, new Condition.Operand.Number(value, HERE), HERE, HERE, HERE);
-  }
-
-  private static Condition all(Condition... parts) {
-    return new Condition.All(List.of(parts), HERE);
-  }
-
-  private static Condition any(Condition... parts) {
-    return new Condition.Any(List.of(parts), HERE);
   }
 
   /** The copy with everything planted. */
