@@ -196,9 +196,7 @@ final class CaseDesk implements Desk {
 
   @Override
   public List<String> load(Interview interview) {
-    return planned(
-        interview,
-        (input, plans) -> LoadText.details(input, plans, glyphs));
+    return planned(interview, (input, plans) -> LoadText.details(input, plans, glyphs));
   }
 
   private List<String> planned(

@@ -141,8 +141,7 @@ final class PlanCommand {
       return ExitCode.DONE;
     }
     long begun = surroundings.clock().millis();
-    Map<Integer, Planned> plans =
-        new TreeMap<>(plans(planning, ask.get()));
+    Map<Integer, Planned> plans = new TreeMap<>(plans(planning, ask.get()));
     if (wanted.explain().isPresent()) {
       return explain(plans, input);
     }

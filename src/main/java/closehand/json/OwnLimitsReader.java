@@ -9,8 +9,8 @@ import java.util.Optional;
 
 /**
  * Reads the member {@code load} of a flat answers file: {@code "effort"} with a rating of 0 to 10
- * by body part, and {@code "reliefMinutes"}. No question asks for either. A case keeps the same, and
- * what a clinician accepted, which no answers file can say.
+ * by body part, and {@code "reliefMinutes"}. No question asks for either. A case keeps the same,
+ * and what a clinician accepted, which no answers file can say.
  */
 public final class OwnLimitsReader {
   private static final String LOAD = "load";

@@ -21,7 +21,8 @@ final class AskedLines {
 
   /** The line; nothing where nobody looked, or the plan has no presses. */
   static List<Piece> of(PageInput input) {
-    Optional<PlanLoad> leading = input.load().map(DayLoad::games).flatMap(g -> g.stream().findFirst());
+    Optional<PlanLoad> leading =
+        input.load().map(DayLoad::games).flatMap(g -> g.stream().findFirst());
     return leading.flatMap(PlanLoad::heaviest).stream()
         .<Piece>map(
             part ->

@@ -44,9 +44,7 @@ public final class ClinicianPage {
       input
           .load()
           .ifPresent(
-              day ->
-                  pieces.addAll(
-                      LoadDetails.of(input.bank(), input.limits().accepted(), day)));
+              day -> pieces.addAll(LoadDetails.of(input.bank(), input.limits().accepted(), day)));
       pieces.addAll(StandingLines.others(input, glyphs));
       pieces.addAll(GameLines.of(input));
     }

@@ -18,8 +18,7 @@ public final class LoadText {
 
   /** What the plans of one player ask over a day. */
   public static DayLoad day(PageInput input, List<Planned> plans) {
-    Body body =
-        new Body(input.limits().effort(), Body.of(input.answers()).tapsInTenSeconds());
+    Body body = new Body(input.limits().effort(), Body.of(input.answers()).tapsInTenSeconds());
     PlayTime time = PlayTimes.of(input.answers());
     List<PlanLoad> loads = new ArrayList<>();
     for (Planned planned : plans) {
@@ -76,8 +75,7 @@ public final class LoadText {
     if (!day.games().isEmpty()) {
       pieces.add(new Gap());
       pieces.add(
-          Paragraph.of(
-              SessionLines.sentence(SessionPlan.of(SessionLines.pace(input.with(day))))));
+          Paragraph.of(SessionLines.sentence(SessionPlan.of(SessionLines.pace(input.with(day))))));
     }
     if (!day.games().isEmpty() && input.warns("C-PRESSURE")) {
       pieces.add(Paragraph.of(SessionLines.relief(input)));

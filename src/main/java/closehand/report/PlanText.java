@@ -14,8 +14,8 @@ public final class PlanText {
   private PlanText() {}
 
   /**
-   * The plans of all games, one after the other, with what each asks of the body; a red part that no
-   * clinician accepted blocks its plan.
+   * The plans of all games, one after the other, with what each asks of the body; a red part that
+   * no clinician accepted blocks its plan.
    */
   public static String of(PageInput input, List<Planned> plans, Glyphs glyphs) {
     if (!input.ending().isEmpty()) {

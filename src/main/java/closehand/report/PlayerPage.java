@@ -28,8 +28,7 @@ public final class PlayerPage {
       }
     }
     // What everybody needs comes before the figures of a plan.
-    return Sheet.text(
-        Room.fitting(room -> pieces(input, List.of(), room, glyphs), glyphs), glyphs);
+    return Sheet.text(Room.fitting(room -> pieces(input, List.of(), room, glyphs), glyphs), glyphs);
   }
 
   private static List<Piece> withheld(PageInput input, Glyphs glyphs) {
@@ -46,8 +45,7 @@ public final class PlayerPage {
     return pieces;
   }
 
-  private static List<Piece> pieces(
-      PageInput input, List<Piece> asked, Room room, Glyphs glyphs) {
+  private static List<Piece> pieces(PageInput input, List<Piece> asked, Room room, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Ideas for your game controls", input));
     pieces.addAll(TitleLines.provisionalLine(input));
     pieces.addAll(SinceLines.of(input));

@@ -194,7 +194,14 @@ class PlanLoadCommandTest {
     assertTrue(flat(World.run("", plan)).contains("Effort has not been rated"));
     String[] kept = java.util.Arrays.copyOf(plan, plan.length + 7);
     List<String> more =
-        List.of("--keep", "--effort", all("=8"), "--relief", "25", "--accept", "R.M=A. Clinician: seen");
+        List.of(
+            "--keep",
+            "--effort",
+            all("=8"),
+            "--relief",
+            "25",
+            "--accept",
+            "R.M=A. Clinician: seen");
     for (int i = 0; i < more.size(); i++) {
       kept[plan.length + i] = more.get(i);
     }
@@ -205,8 +212,7 @@ class PlanLoadCommandTest {
       "plan", "calm-fern", "--home", home, "--ascii", "--effort", "R.M=", "--accept", "R.M="
     };
     assertEquals("", World.run("", back).error());
-    String json =
-        Files.readString(folder.resolve("calm-fern.json")).replaceAll("\\s+", " ");
+    String json = Files.readString(folder.resolve("calm-fern.json")).replaceAll("\\s+", " ");
     assertTrue(json.contains("\"kind\" : \"load\""), "a part of its own in the case");
     assertTrue(json.contains("\"R.M\" : 8"), "the ratings");
     assertTrue(json.contains("\"reliefMinutes\" : 25"), "the interval");
@@ -219,8 +225,19 @@ class PlanLoadCommandTest {
     TriedCase.keep(folder, "quiet-heron", "calm-fern", CaseRecord.NONE);
     String home = folder.toString();
     World.run(
-        "", "plan", "calm-fern", "--home", home, "--game", "0", "--keep", "--set",
-        "RTS01.press=second", "--set", "RTS03=wheelClick", "--accept",
+        "",
+        "plan",
+        "calm-fern",
+        "--home",
+        home,
+        "--game",
+        "0",
+        "--keep",
+        "--set",
+        "RTS01.press=second",
+        "--set",
+        "RTS03=wheelClick",
+        "--accept",
         "R.M=A. Clinician: short bursts");
     for (String reader : List.of("setup", "clinician")) {
       String page =

@@ -67,8 +67,7 @@ class PrintedWordsTest {
       Planned before = bare.plan(slot, switches, Budget.ORDINARY.withNodes(20));
       Planned after = wired.plan(slot, switches, Budget.ORDINARY.withNodes(20));
       assertEquals(before.plan().cost(), after.plan().cost());
-      lighter +=
-          LoadText.heavierHand(input, after) < LoadText.heavierHand(input, before) ? 1 : 0;
+      lighter += LoadText.heavierHand(input, after) < LoadText.heavierHand(input, before) ? 1 : 0;
     }
     assertTrue(lighter > 0, "some ties are broken");
   }

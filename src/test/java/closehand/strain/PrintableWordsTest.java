@@ -31,7 +31,15 @@ class PrintableWordsTest {
     assertTrue(texts.contains(LoadWords.MADE_FOR_WORK), "and joined: " + LoadWords.MADE_FOR_WORK);
     texts.addAll(
         SourceText.of(
-            "report", "Load", "Session", "Norm", "Asked", "SetupSheet", "Plan", "PlayLimit", "Pace"));
+            "report",
+            "Load",
+            "Session",
+            "Norm",
+            "Asked",
+            "SetupSheet",
+            "Plan",
+            "PlayLimit",
+            "Pace"));
     texts.addAll(SourceText.of("json", "LoadWriter"));
     texts.addAll(SourceText.of("measure/norms", ""));
     texts.addAll(SourceText.of("cli", "Norms", "SaidAboutLoad"));
