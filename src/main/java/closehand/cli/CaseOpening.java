@@ -17,8 +17,10 @@ import closehand.interview.Provenance;
 import closehand.interview.SavedCase;
 import closehand.json.CaseDocument;
 import closehand.line.Console;
+import closehand.report.PageInput;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Begins a case or opens one again, so that no other window writes it in the meantime. */
@@ -263,7 +265,10 @@ final class CaseOpening {
       return ExitCode.CANNOT_CREATE;
     }
     Pages pages = new Pages(bank);
-    return Look.at(
-        console, pages.input(found.interview(), found.saved().name(), surroundings.today()));
+    PageInput input =
+        pages
+            .input(found.interview(), found.saved().name(), surroundings.today())
+            .with(found.file().document().limits());
+    return Look.at(console, Pages.loaded(input, Pages.planning(input, Map.of())));
   }
 }
