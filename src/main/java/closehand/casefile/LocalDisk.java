@@ -54,6 +54,12 @@ public class LocalDisk implements Disk {
       while (rest.hasRemaining()) {
         channel.write(rest);
       }
+    }
+  }
+
+  @Override
+  public void force(Path file) throws IOException {
+    try (FileChannel channel = FileChannel.open(file, StandardOpenOption.WRITE)) {
       channel.force(true);
     }
   }
@@ -73,11 +79,9 @@ public class LocalDisk implements Disk {
   }
 
   @Override
-  public void forceFolder(Path folder) {
+  public void forceFolder(Path folder) throws IOException {
     try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
       channel.force(true);
-    } catch (IOException e) {
-      // Some systems cannot open or force a folder; the file itself is whole in any case.
     }
   }
 

@@ -41,13 +41,30 @@ final class Replacement {
     Path temporary = disk.createTemporary(folder, BEGINNING + name + BETWEEN, END);
     try {
       disk.write(temporary, bytes);
+      disk.force(temporary);
       previous.ifPresent(p -> keep(target, p));
       disk.move(temporary, target);
     } catch (IOException e) {
       deleteQuietly(temporary, e);
       throw e;
     }
-    disk.forceFolder(folder);
+    settle();
+  }
+
+  /**
+   * Waits until the names in the folder are on the disk, where that can be done.
+   *
+   * <p>That it fails is no reason to say that nothing was saved. Some systems cannot do it for any
+   * folder, and the content of each file was forced before it got its name. All that is open then
+   * is which of two whole files goes by the name after a power cut in the next moments: the old one
+   * or the new one.
+   */
+  void settle() {
+    try {
+      disk.forceFolder(folder);
+    } catch (IOException e) {
+      // Old or new, never neither.
+    }
   }
 
   /** Keeps the old content under another name; that it fails is no reason not to save the new. */
@@ -75,6 +92,7 @@ final class Replacement {
       byte[] bytes = disk.read(target, Integer.MAX_VALUE);
       Path copy = disk.createTemporary(folder, BEGINNING + name + BETWEEN, END);
       disk.write(copy, bytes);
+      disk.force(copy);
       disk.move(copy, temporary);
     }
   }

@@ -28,6 +28,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -152,6 +154,7 @@ class CaseStoreTest {
       throws IOException {
     int old = 0;
     int step = 0;
+    Set<String> failed = new TreeSet<>();
     while (true) {
       store().save(doc("older"), FORM, CLEAR);
       store().save(doc("old"), FORM, CLEAR);
@@ -160,6 +163,7 @@ class CaseStoreTest {
       if (!disk.failed()) {
         break;
       }
+      failed.add(disk.failedStep());
       SavedCase found = opened(store().open("heron-oak", FORM, Passphrases.NONE));
       assertTrue(found.equals(with("old")) || found.equals(with("new")), "step " + step);
       assertTrue(told || found.equals(with("new")), "step " + step + " failed unnoticed");
@@ -171,9 +175,57 @@ class CaseStoreTest {
           List.of("heron-oak.json", "heron-oak.previous"), sorted(folder()), "step " + step);
       step++;
     }
-    assertTrue(step >= 9, "steps " + step);
+    assertTrue(step >= 10, "steps " + step);
+    assertEquals(
+        Set.of(
+            "createFolder",
+            "createTemporary",
+            "write",
+            "force",
+            "link",
+            "move",
+            "delete",
+            "forceFolder"),
+        failed);
     assertTrue(old >= 4 && old < step, "old " + old);
     assertEquals(with("new"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
+  }
+
+  @Test
+  void aFileThatCannotBeForcedIsNotTakenForSavedButAFolderMay() throws IOException {
+    store().save(doc("old"), FORM, CLEAR);
+    CaseStore unforced = new CaseStore(folder(), new Unforced(false));
+    assertThrows(IOException.class, () -> unforced.save(doc("new"), FORM, CLEAR));
+    assertEquals(with("old"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
+    assertEquals(List.of("heron-oak.json"), sorted(folder()));
+
+    CaseStore noFolders = new CaseStore(folder(), new Unforced(true));
+    noFolders.save(doc("new"), FORM, CLEAR);
+    assertEquals(with("new"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
+    noFolders.delete("heron-oak");
+    assertEquals(List.of(), sorted(folder()));
+  }
+
+  /** A disk that cannot be waited for: not for its files, or for its folders alone. */
+  private static final class Unforced extends LocalDisk {
+    private final boolean foldersAlone;
+
+    Unforced(boolean foldersAlone) {
+      this.foldersAlone = foldersAlone;
+    }
+
+    @Override
+    public void force(Path file) throws IOException {
+      if (!foldersAlone) {
+        throw new FileSystemException(file.toString());
+      }
+      super.force(file);
+    }
+
+    @Override
+    public void forceFolder(Path folder) throws IOException {
+      throw new FileSystemException(folder.toString());
+    }
   }
 
   private void sweepUnderTheLock() throws IOException {
@@ -194,7 +246,7 @@ class CaseStoreTest {
   void anErrorLeavesNoTemporaryFileBehind() throws IOException {
     store().save(doc("older"), FORM, CLEAR);
     store().save(doc("old"), FORM, CLEAR);
-    for (int step = 2; step < 10; step++) {
+    for (int step = 2; step < 11; step++) {
       CaseStore store =
           new CaseStore(folder(), new FaultyDisk(LOCAL, step, FaultyDisk.Fault.ERROR));
       breaksOff(store);
