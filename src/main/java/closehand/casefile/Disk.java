@@ -12,8 +12,11 @@ public interface Disk {
   /** Creates a new empty file in a folder, open to its owner alone, and returns it. */
   Path createTemporary(Path folder, String beginning, String end) throws IOException;
 
-  /** Writes a whole file and waits until it is on the disk. */
+  /** Writes a whole file; it may not be on the disk before it is forced. */
   void write(Path file, byte[] bytes) throws IOException;
+
+  /** Waits until what was written of a file is on the disk. */
+  void force(Path file) throws IOException;
 
   /**
    * Gives a file a second name.
@@ -25,7 +28,11 @@ public interface Disk {
   /** Gives a file another name in one step, replacing what has that name. */
   void move(Path from, Path to) throws IOException;
 
-  /** Waits until the names in a folder are on the disk, where the system can do that. */
+  /**
+   * Waits until the names in a folder are on the disk, where the system can do that.
+   *
+   * @throws IOException if it could once and cannot now
+   */
   void forceFolder(Path folder) throws IOException;
 
   /**

@@ -41,6 +41,7 @@ final class Replacement {
     Path temporary = disk.createTemporary(folder, BEGINNING + name + BETWEEN, END);
     try {
       disk.write(temporary, bytes);
+      disk.force(temporary);
       previous.ifPresent(p -> keep(target, p));
       disk.move(temporary, target);
     } catch (IOException e) {
@@ -75,6 +76,7 @@ final class Replacement {
       byte[] bytes = disk.read(target, Integer.MAX_VALUE);
       Path copy = disk.createTemporary(folder, BEGINNING + name + BETWEEN, END);
       disk.write(copy, bytes);
+      disk.force(copy);
       disk.move(copy, temporary);
     }
   }

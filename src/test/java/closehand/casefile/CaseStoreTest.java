@@ -22,7 +22,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -146,6 +148,71 @@ class CaseStoreTest {
     }
   }
 
+  /** A disk that can force the names in a folder, or cannot. */
+  private static final class ForcingOrNot extends LocalDisk {
+    private boolean able;
+
+    @Override
+    void forceNames(Path folder) throws IOException {
+      if (!able) {
+        throw new FileSystemException(folder.toString(), null, "invented fault");
+      }
+    }
+  }
+
+  @Test
+  void aFolderThatCouldBeForcedAndCannotNowIsTroubleAndOneThatNeverCouldIsNot() throws IOException {
+    ForcingOrNot disk = new ForcingOrNot();
+    CaseStore store = new CaseStore(folder(), disk);
+    store.save(doc("first"), FORM, CLEAR);
+    disk.able = true;
+    store.save(doc("second"), FORM, CLEAR);
+    disk.able = false;
+    assertThrows(IOException.class, () -> store.save(doc("third"), FORM, CLEAR));
+    assertEquals(with("third"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
+  }
+
+  @Test
+  void foldersOfOurOwnAreClosedToOthersAndThoseOfOthersAreTold() throws IOException {
+    Path open = Files.createDirectory(temp.resolve("open"));
+    Files.setPosixFilePermissions(open, PosixFilePermissions.fromString("rwxr-xr-x"));
+    assertTrue(FolderRights.openToOthers(open));
+    FolderRights.closeToOthers(open);
+    assertFalse(FolderRights.openToOthers(open));
+    assertEquals("rwx------", rights(open));
+    Path nowhere = temp.resolve("nowhere");
+    FolderRights.closeToOthers(nowhere);
+    assertFalse(FolderRights.openToOthers(nowhere));
+    Path link = Files.createSymbolicLink(temp.resolve("link"), temp.resolve("elsewhere"));
+    Files.createDirectory(temp.resolve("elsewhere"));
+    Files.setPosixFilePermissions(
+        temp.resolve("elsewhere"), PosixFilePermissions.fromString("rwxrwxrwx"));
+    FolderRights.closeToOthers(link);
+    assertEquals(
+        "rwxrwxrwx", rights(temp.resolve("elsewhere")), "what a link leads to is not ours");
+    assertTrue(FolderRights.openToOthers(link));
+  }
+
+  @Test
+  void aLockThatNobodyHoldsAnyMoreTellsOfACaseThatWasBrokenOff() throws IOException {
+    store().save(doc("x"), FORM, CLEAR);
+    store().save(doc("x").named("wren-elm"), FORM, CLEAR);
+    assertEquals(List.of(), store().brokenOff());
+    Files.writeString(folder().resolve("wren-elm.lock"), "");
+    Files.writeString(folder().resolve("teal-yew.lock"), "");
+    CaseLock.Taking mine = store().lock("heron-oak", new Holder("kit", 1, ""));
+    assertEquals(List.of("wren-elm"), store().brokenOff());
+    assertInstanceOf(CaseLock.Taking.Taken.class, mine).lock().close();
+    Files.writeString(folder().resolve("heron-oak.lock"), "");
+    Files.setLastModifiedTime(
+        folder().resolve("wren-elm.json"), FileTime.from(Instant.parse("2026-11-24T10:00:00Z")));
+    Files.setLastModifiedTime(
+        folder().resolve("heron-oak.json"), FileTime.from(Instant.parse("2026-11-25T10:00:00Z")));
+    assertEquals(List.of("heron-oak", "wren-elm"), store().brokenOff());
+    sweepUnderTheLock();
+    assertEquals(List.of("wren-elm"), store().brokenOff());
+  }
+
   @ParameterizedTest
   @EnumSource(FaultyDisk.Fault.class)
   void whereverASaveBreaksOffTheCaseIsTheOldOneOrTheNewOne(FaultyDisk.Fault fault)
@@ -171,7 +238,7 @@ class CaseStoreTest {
           List.of("heron-oak.json", "heron-oak.previous"), sorted(folder()), "step " + step);
       step++;
     }
-    assertTrue(step >= 9, "steps " + step);
+    assertTrue(step >= 10, "steps " + step);
     assertTrue(old >= 4 && old < step, "old " + old);
     assertEquals(with("new"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
   }
@@ -194,7 +261,7 @@ class CaseStoreTest {
   void anErrorLeavesNoTemporaryFileBehind() throws IOException {
     store().save(doc("older"), FORM, CLEAR);
     store().save(doc("old"), FORM, CLEAR);
-    for (int step = 2; step < 10; step++) {
+    for (int step = 2; step < 11; step++) {
       CaseStore store =
           new CaseStore(folder(), new FaultyDisk(LOCAL, step, FaultyDisk.Fault.ERROR));
       breaksOff(store);

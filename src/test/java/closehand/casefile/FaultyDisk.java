@@ -3,11 +3,14 @@ package closehand.casefile;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * A disk that fails at one chosen step: either once with an error, or for good, as when the process
- * is killed and nothing that follows happens any more. A write that fails leaves half of the bytes.
+ * is killed and nothing that follows happens any more. A write that fails leaves half of the bytes,
+ * and so does a death of what was written and never forced.
  */
 final class FaultyDisk implements Disk {
   /** The process dies; nothing of its own runs after that. */
@@ -24,6 +27,7 @@ final class FaultyDisk implements Disk {
   private final Fault fault;
   private int stepsLeft;
   private boolean dead;
+  private final Map<Path, byte[]> unforced = new HashMap<>();
 
   FaultyDisk(Disk disk, int soundSteps, Fault fault) {
     this.disk = disk;
@@ -44,9 +48,16 @@ final class FaultyDisk implements Disk {
     if (stepsLeft == -1) {
       if (fault == Fault.KILL) {
         dead = true;
+        loseUnforced();
         throw new Killed();
       }
       throw new IOException("invented fault");
+    }
+  }
+
+  private void loseUnforced() throws IOException {
+    for (Map.Entry<Path, byte[]> one : unforced.entrySet()) {
+      disk.write(one.getKey(), Arrays.copyOf(one.getValue(), one.getValue().length / 2));
     }
   }
 
@@ -69,6 +80,14 @@ final class FaultyDisk implements Disk {
     }
     step();
     disk.write(file, bytes);
+    unforced.put(file, bytes);
+  }
+
+  @Override
+  public void force(Path file) throws IOException {
+    step();
+    disk.force(file);
+    unforced.remove(file);
   }
 
   @Override
@@ -81,6 +100,10 @@ final class FaultyDisk implements Disk {
   public void move(Path from, Path to) throws IOException {
     step();
     disk.move(from, to);
+    byte[] moved = unforced.remove(from);
+    if (moved != null) {
+      unforced.put(to, moved);
+    }
   }
 
   @Override
