@@ -4,10 +4,12 @@ import closehand.bank.Bank;
 import closehand.casefile.CaseFolder;
 import closehand.casefile.CaseName;
 import closehand.casefile.CaseStore;
+import closehand.casefile.FolderRights;
 import closehand.casefile.LocalDisk;
 import closehand.casefile.Passphrases;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 
 /** The folder of cases of one run. */
@@ -15,25 +17,67 @@ final class Cases {
   private final Path folder;
   private final CaseStore store;
 
-  private Cases(Path folder) {
+  private final boolean given;
+
+  private Cases(Path folder, boolean given) {
     this.folder = folder;
+    this.given = given;
     this.store = new CaseStore(folder, new LocalDisk());
   }
 
   /** The cases in this folder. */
   static Cases at(Path folder) {
-    return new Cases(folder);
+    return new Cases(folder, /* given= */ true);
   }
 
-  /** The cases in this folder, or in the place the system has for a user's data. */
+  /**
+   * The cases in this folder, or in the place the system has for a user's data; there the folders
+   * are this program's own and are closed to others.
+   */
   static Cases in(Optional<Path> home, Surroundings surroundings) {
-    return new Cases(
-        home.orElseGet(
-            () ->
-                CaseFolder.standard(
-                    surroundings.environment(),
-                    System.getProperty("os.name", ""),
-                    Path.of(System.getProperty("user.home", ".")))));
+    if (home.isPresent()) {
+      return at(home.get());
+    }
+    Path standard =
+        CaseFolder.standard(
+            surroundings.environment(),
+            System.getProperty("os.name", ""),
+            Path.of(System.getProperty("user.home", ".")));
+    Optional.ofNullable(standard.getParent()).ifPresent(FolderRights::closeToOthers);
+    FolderRights.closeToOthers(standard);
+    return new Cases(standard, /* given= */ false);
+  }
+
+  /** What is to be known of a folder that somebody named and others can look into. */
+  Optional<String> openToOthers() {
+    return given && FolderRights.openToOthers(folder)
+        ? Optional.of(
+            "Others on this machine can look into the folder "
+                + Words.clean(folder.toString())
+                + ": they see the names of cases and when they were saved, and may be able to remove"
+                + " them. The files themselves are open to your account alone.")
+        : Optional.empty();
+  }
+
+  /** Which case was broken off last, and how to go on with it; nothing where none was. */
+  Optional<String> brokenOff() {
+    List<String> names;
+    try {
+      names = store.brokenOff();
+    } catch (IOException e) {
+      return Optional.empty();
+    }
+    return names.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            (names.size() == 1
+                    ? "1 case was left unfinished when its window closed without a word."
+                    : names.size()
+                        + " cases were left unfinished when their windows closed without a word.")
+                + " To go on with "
+                + (names.size() == 1 ? "it" : "the latest")
+                + " instead: closehand interview "
+                + names.get(0));
   }
 
   Path folder() {

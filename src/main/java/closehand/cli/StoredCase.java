@@ -180,7 +180,13 @@ final class StoredCase implements Kept, Closeable {
     synchronized (writing) {
       CaseDocument now = document;
       refuseIfChangedElsewhere();
-      cases.store().save(now, bank.questionnaire(), key);
+      try {
+        cases.store().save(now, bank.questionnaire(), key);
+      } catch (IOException e) {
+        // A save can fail after the file has been put in place.
+        stamp().ifPresent(s -> lastSaved = Optional.of(s));
+        throw e;
+      }
       lastSaved = stamp();
       savedEvents = now.record().history().size();
     }
