@@ -105,7 +105,7 @@ final class CaseDesk implements Desk {
   }
 
   private PageInput ranked(Interview interview) {
-    PageInput input = pages.input(interview, kept.name(), today());
+    PageInput input = pages.input(interview, kept, today());
     return Pages.ranked(input, Pages.planning(input, kept));
   }
 
@@ -172,7 +172,8 @@ final class CaseDesk implements Desk {
 
   @Override
   public List<String> page(Interview interview) {
-    return lines(PlayerPage.of(ranked(interview), glyphs));
+    PageInput input = ranked(interview);
+    return lines(PlayerPage.of(Pages.loaded(input, Pages.planning(input, kept)), glyphs));
   }
 
   @Override
@@ -183,7 +184,7 @@ final class CaseDesk implements Desk {
 
   @Override
   public Optional<ByHand> byHand(Interview interview) {
-    PageInput input = pages.input(interview, kept.name(), today());
+    PageInput input = pages.input(interview, kept, today());
     return Pages.planning(input, kept)
         .map(p -> ByHand.of(input, p, kept.changes(), PlanWork.PLAN, glyphs));
   }
@@ -195,14 +196,12 @@ final class CaseDesk implements Desk {
 
   @Override
   public List<String> load(Interview interview) {
-    return planned(
-        interview,
-        (input, plans) -> LoadText.details(input, plans, LoadText.Rated.NOTHING, glyphs));
+    return planned(interview, (input, plans) -> LoadText.details(input, plans, glyphs));
   }
 
   private List<String> planned(
       Interview interview, BiFunction<PageInput, List<Planned>, String> text) {
-    PageInput input = pages.input(interview, kept.name(), today());
+    PageInput input = pages.input(interview, kept, today());
     return Pages.planning(input, kept)
         .map(p -> p.session(PlanAsk.USUAL, () -> PlanWork.PLAN))
         .map(plans -> lines(text.apply(input, List.copyOf(plans.values()))))

@@ -5,7 +5,6 @@ import closehand.bank.Problem;
 import closehand.casefile.CaseFile;
 import closehand.casefile.CaseStore;
 import closehand.interview.Interview;
-import closehand.strain.OwnLimits;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -100,7 +99,7 @@ final class CaseLoading {
             Optional.of(interview),
             Optional.of(file.document()),
             Map.of(),
-            OwnLimits.NONE));
+            file.document().limits()));
   }
 
   private Optional<Case> refuse(List<Problem> problems) {

@@ -18,8 +18,10 @@ import closehand.interview.SavedCase;
 import closehand.interview.Sharing;
 import closehand.json.CaseDocument;
 import closehand.line.Console;
+import closehand.report.PageInput;
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Begins a case or opens one again, so that no other window writes it in the meantime. */
@@ -274,13 +276,14 @@ final class CaseOpening {
       return ExitCode.CANNOT_CREATE;
     }
     Pages pages = new Pages(bank);
+    PageInput input =
+        pages
+            .input(found.interview(), found.saved().name(), surroundings.today())
+            .with(found.file().document().limits());
     // A clinician who asks the questions has the answers on the screen anyway.
     boolean clinician =
         Sharing.CLINICIAN.agreed(found.interview().answers())
             || found.interview().asker() == Provenance.By.CLINICIAN;
-    return Look.at(
-        console,
-        pages.input(found.interview(), found.saved().name(), surroundings.today()),
-        clinician);
+    return Look.at(console, Pages.loaded(input, Pages.planning(input, Map.of())), clinician);
   }
 }

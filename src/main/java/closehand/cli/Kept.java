@@ -5,6 +5,7 @@ import closehand.interview.Measured;
 import closehand.measure.practice.PracticeRecord;
 import closehand.plan.PlanChanges;
 import closehand.report.Diary;
+import closehand.strain.OwnLimits;
 import java.io.IOException;
 import java.util.List;
 
@@ -38,6 +39,11 @@ interface Kept {
 
   /** Keeps these changes by hand, in place of those before, the next time the case is saved. */
   default void change(PlanChanges changes) {}
+
+  /** What was said about the body that no question asks. */
+  default OwnLimits limits() {
+    return OwnLimits.NONE;
+  }
 
   /** Practice runs of the case, the oldest first. */
   default List<PracticeRecord> practised() {

@@ -5,6 +5,7 @@ import closehand.interview.Sharing;
 import closehand.interview.Suggested;
 import closehand.interview.Value;
 import closehand.line.Console;
+import closehand.plan.Planning;
 import closehand.report.Consultation;
 import closehand.report.PageInput;
 import closehand.rules.Advice;
@@ -207,8 +208,9 @@ final class Leaving {
     try {
       String today = surroundings.today();
       PageInput input =
-          pages.input(interview, kept.name(), today).with(pages.since(kept.document(), today));
-      files.write(Pages.ranked(input, Pages.planning(input, kept)), clinician);
+          pages.input(interview, kept, today).with(pages.since(kept.document(), today));
+      Optional<Planning> planning = Pages.planning(input, kept);
+      files.write(Pages.loaded(Pages.ranked(input, planning), planning), clinician);
       return List.of(
           Written.of("Everything is kept. The page for the player:", files.player()),
           clinician

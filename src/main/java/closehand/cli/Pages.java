@@ -18,6 +18,7 @@ import closehand.plan.Planning;
 import closehand.plan.Practised;
 import closehand.report.Change;
 import closehand.report.ComparisonText;
+import closehand.report.LoadText;
 import closehand.report.PageInput;
 import closehand.report.Since;
 import closehand.report.SinceReview;
@@ -71,9 +72,14 @@ final class Pages {
     return byGame;
   }
 
-  /** What plans are made with; empty while suggestions are withheld. */
+  /**
+   * What plans are made with; empty while suggestions are withheld. Red parts that a clinician
+   * accepted are allowed, and between plans of equal cost the one with lighter hands wins.
+   */
   static Optional<Planning> planning(PageInput input, Map<Integer, GameProfile> profiles) {
-    return Planning.of(input.bank(), input.answers(), input.together(), input.byGame(), profiles);
+    return Planning.of(input.bank(), input.answers(), input.together(), input.byGame(), profiles)
+        .map(p -> p.lifting(input.limits().acceptedParts()))
+        .map(p -> p.breakingTiesBy(planned -> LoadText.heavierHand(input, planned)));
   }
 
   /** The same for a case, with what was practised of each game. */
@@ -100,6 +106,20 @@ final class Pages {
     return planning
         .map(p -> input.ranked(EqualStandings.of(p, input.together(), PlanWork.ALONE)))
         .orElse(input);
+  }
+
+  /** A page's input with what the plans of all games ask of the body; this takes its moment. */
+  static PageInput loaded(PageInput input, Optional<Planning> planning) {
+    return planning
+        .map(p -> List.copyOf(p.session(PlanAsk.USUAL, () -> PlanWork.PLAN).values()))
+        .filter(plans -> !plans.isEmpty())
+        .map(plans -> input.with(LoadText.day(input, plans)))
+        .orElse(input);
+  }
+
+  /** Everything a page needs, for a case that is being worked on. */
+  PageInput input(Interview interview, Kept kept, String isoDate) {
+    return input(interview, kept.name(), isoDate).with(kept.limits());
   }
 
   /** The same planning with what these runs found and what was taken after them. */

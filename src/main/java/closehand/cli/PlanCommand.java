@@ -89,7 +89,7 @@ final class PlanCommand {
       return ExitCode.USAGE;
     }
     Optional<OwnLimits> limits =
-        SaidAboutLoad.relief(found.get().limits(), wanted.relief(), surroundings.error());
+        SaidAboutLoad.in(found.get().limits(), wanted, surroundings.error());
     if (limits.isEmpty()) {
       return ExitCode.USAGE;
     }
@@ -132,11 +132,6 @@ final class PlanCommand {
     if (ask.isEmpty()) {
       return ExitCode.USAGE;
     }
-    Optional<LoadText.Rated> rated =
-        SaidAboutLoad.read(wanted.efforts(), wanted.accepts(), surroundings.error());
-    if (rated.isEmpty()) {
-      return ExitCode.USAGE;
-    }
     if (wanted.compare()) {
       List<Mixes.Comparison> games =
           slots(planning).stream()
@@ -146,22 +141,24 @@ final class PlanCommand {
       return ExitCode.DONE;
     }
     long begun = surroundings.clock().millis();
-    Map<Integer, Planned> plans =
-        new TreeMap<>(plans(planning.lifting(rated.get().parts()), ask.get()));
+    Map<Integer, Planned> plans = new TreeMap<>(plans(planning, ask.get()));
     if (wanted.explain().isPresent()) {
       return explain(plans, input);
     }
     Budget tried = tried(begun, plans.size());
     plans.replaceAll((s, p) -> BroughtIn.into(input.bank(), planning, ask.get(), p, tried));
     List<ControlPlan> all = plans.values().stream().map(Planned::plan).toList();
-    String json = json(input, plans, rated.get());
-    print(wanted.json() ? json : text(input, plans, rated.get()));
+    String json = json(input, plans);
+    print(wanted.json() ? json : text(input, plans));
     if (keeping.isPresent()) {
       int code =
           keeping
               .get()
               .keep(
-                  input.bank(), json, before -> KeptWishes.with(before, plans, ask.get().wishes()));
+                  input.bank(),
+                  json,
+                  input.limits(),
+                  before -> KeptWishes.with(before, plans, ask.get().wishes()));
       if (code != ExitCode.DONE) {
         return code;
       }
@@ -169,21 +166,21 @@ final class PlanCommand {
     return all.stream().allMatch(ControlPlan::proven) ? ExitCode.DONE : ExitCode.UNFINISHED;
   }
 
-  private static String json(PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {
+  private static String json(PageInput input, Map<Integer, Planned> plans) {
     List<Planned> all = List.copyOf(plans.values());
     return PlanWriter.write(
         all.stream().map(Planned::plan).toList(),
         all.stream().map(ClashLines::demands).toList(),
-        Optional.of(LoadText.day(input, all, rated)),
-        rated.accepted(),
+        Optional.of(LoadText.day(input, all)),
+        input.limits().accepted(),
         List.of());
   }
 
-  private String text(PageInput input, Map<Integer, Planned> plans, LoadText.Rated rated) {
+  private String text(PageInput input, Map<Integer, Planned> plans) {
     List<Planned> all = List.copyOf(plans.values());
     return wanted.load()
-        ? LoadText.details(input, all, rated, glyphs())
-        : PlanText.of(input, all, rated, glyphs());
+        ? LoadText.details(input, all, glyphs())
+        : PlanText.of(input, all, glyphs());
   }
 
   private Optional<PlanAsk> ask(Planning planning) {

@@ -9,6 +9,7 @@ import closehand.casefile.Holder;
 import closehand.casefile.Passphrases;
 import closehand.json.CaseDocument;
 import closehand.plan.PlanChanges;
+import closehand.strain.OwnLimits;
 import java.io.IOException;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -44,16 +45,19 @@ final class PlanKeeping {
    * Adds the plan to the case.
    *
    * @param plan one JSON object
+   * @param limits what was said about the body that no question asks
    * @param wishes what is changed by hand from now on, out of what was before
    * @return the exit code; what went wrong has been said
    */
-  int keep(Bank bank, String plan, UnaryOperator<PlanChanges> wishes) throws IOException {
+  int keep(Bank bank, String plan, OwnLimits limits, UnaryOperator<PlanChanges> wishes)
+      throws IOException {
     String version = bank.questionnaire().version();
     return change(
         bank,
         d ->
             d.planned(Moment.now(surroundings.clock()), version, plan)
-                .changing(wishes.apply(d.changes())),
+                .changing(wishes.apply(d.changes()))
+                .limited(limits),
         "The plan");
   }
 

@@ -1,5 +1,6 @@
 package closehand.cli;
 
+import closehand.strain.BodyPart;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -74,7 +75,9 @@ final class PlanOptions extends Subcommand {
       paramLabel = "PART=0..10",
       split = ",",
       description =
-          "How hard a press is there, 0 to 10 of the most this player can do, such as R.T=3.")
+          "How hard a press is there, 0 to 10 of the most this player can do, such as R.T=3; R.T="
+              + " takes it back. "
+              + BodyPart.NAMES)
   private List<String> efforts = new ArrayList<>();
 
   @Option(
@@ -86,7 +89,9 @@ final class PlanOptions extends Subcommand {
   @Option(
       names = "--accept",
       paramLabel = "PART=NAME: REASON",
-      description = "A clinician accepts a red part of the body, by name and with a reason.")
+      description =
+          "A clinician accepts a red part of the body, by name and with a reason; R.T= takes it back."
+              + " The parts are named as for --effort.")
   private List<String> accepts = new ArrayList<>();
 
   @Option(
@@ -97,7 +102,8 @@ final class PlanOptions extends Subcommand {
   @Option(
       names = "--keep",
       description =
-          "Keep this plan in the case, as it is given now, and the wishes of --set for later ones.")
+          "Keep this plan in the case, as it is given now, and for later ones the wishes of --set and"
+              + " what --effort, --relief and --accept said.")
   private boolean keep;
 
   @Option(names = "--json", description = "One JSON object for other programs.")

@@ -5,6 +5,7 @@ import closehand.interview.Measured;
 import closehand.measure.practice.PracticeRecord;
 import closehand.plan.PlanChanges;
 import closehand.report.Diary;
+import closehand.strain.OwnLimits;
 import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
@@ -68,6 +69,11 @@ final class SavingSoon implements Kept {
   @Override
   public void change(PlanChanges changes) {
     kept.change(changes);
+  }
+
+  @Override
+  public OwnLimits limits() {
+    return kept.limits();
   }
 
   @Override

@@ -6,6 +6,7 @@ import closehand.casefile.Passphrase;
 import closehand.interview.Interview;
 import closehand.interview.Provenance;
 import closehand.line.Console;
+import closehand.plan.Planning;
 import closehand.report.Glyphs;
 import closehand.report.PageInput;
 import closehand.report.PlayerPage;
@@ -211,7 +212,10 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   @Override
   public List<String> look() {
     CaseOpening.Found one = found.orElseThrow();
-    PageInput input = pages().input(one.interview(), one.saved().name(), surroundings.today());
+    PageInput input =
+        pages()
+            .input(one.interview(), one.saved().name(), surroundings.today())
+            .with(one.file().document().limits());
     Case whole =
         new Case(
             one.interview().answers(),
@@ -219,7 +223,8 @@ final class ScreenCases implements CaseBook, AutoCloseable {
             Optional.of(one.interview()),
             Optional.of(one.file().document()),
             Map.of());
-    PageInput ranked = Pages.ranked(input, Pages.planning(input, whole));
+    Optional<Planning> planning = Pages.planning(input, whole);
+    PageInput ranked = Pages.loaded(Pages.ranked(input, planning), planning);
     return List.of(PlayerPage.of(ranked, glyphs).split("\n", -1));
   }
 

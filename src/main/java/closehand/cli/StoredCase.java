@@ -15,6 +15,7 @@ import closehand.json.CaseDocument;
 import closehand.measure.practice.PracticeRecord;
 import closehand.plan.PlanChanges;
 import closehand.report.Diary;
+import closehand.strain.OwnLimits;
 import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -94,6 +95,11 @@ final class StoredCase implements Kept, Closeable {
   @Override
   public void change(PlanChanges changes) {
     document = document.changing(changes);
+  }
+
+  @Override
+  public OwnLimits limits() {
+    return document.limits();
   }
 
   @Override

@@ -3,6 +3,7 @@ package closehand.cli;
 import closehand.interview.Sharing;
 import closehand.plan.PlanAsk;
 import closehand.plan.Planned;
+import closehand.plan.Planning;
 import closehand.report.ClinicianPage;
 import closehand.report.Glyphs;
 import closehand.report.PageInput;
@@ -47,12 +48,13 @@ final class SummaryCommand {
       return NotAgreed.say(Sharing.CLINICIAN, found.get().name(), surroundings);
     }
     PageInput told = loading.pages().input(found.get(), date.orElseGet(surroundings::today));
+    Optional<Planning> planning = Pages.planning(told, found.get());
     PageInput input =
-        reader.equals(SETUP) ? told : Pages.ranked(told, Pages.planning(told, found.get()));
+        reader.equals(SETUP) ? told : Pages.loaded(Pages.ranked(told, planning), planning);
     Glyphs glyphs = bank.glyphs(surroundings);
     String page =
         switch (reader) {
-          case "player" -> PlayerPage.of(input, leading(input, found.get()), glyphs);
+          case "player" -> PlayerPage.of(input, glyphs);
           case SETUP -> SetupSheet.of(input, plans(input, found.get()), glyphs);
           default -> ClinicianPage.of(input, glyphs);
         };
@@ -75,16 +77,6 @@ final class SummaryCommand {
         .map(p -> p.session(PlanAsk.USUAL, () -> PlanWork.PLAN))
         .map(m -> List.copyOf(m.values()))
         .orElse(List.of());
-  }
-
-  /** The plan of the first game; empty while suggestions are withheld or no game is named. */
-  private static Optional<Planned> leading(PageInput input, Case one) {
-    return Pages.planning(input, one)
-        .flatMap(
-            p ->
-                p.slots().stream()
-                    .findFirst()
-                    .map(slot -> p.plan(slot, PlanAsk.USUAL, PlanWork.PLAN)));
   }
 
   private int print(String page) {

@@ -5,9 +5,12 @@ import closehand.interview.CaseRecord;
 import closehand.interview.SavedCase;
 import closehand.measure.practice.PracticeRecord;
 import closehand.plan.PlanChanges;
+import closehand.strain.OwnLimits;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * A whole case as one document.
@@ -68,17 +71,33 @@ public record CaseDocument(
 
   /** The same case with these changes by hand, in place of those before. */
   public CaseDocument changing(PlanChanges changes) {
-    JsonValue written =
-        JsonReader.read(
-                "changes",
-                ChangesWriter.write(changes).getBytes(StandardCharsets.UTF_8),
-                new ArrayList<>())
-            .orElseThrow(() -> new IllegalArgumentException("no JSON"));
+    return instead(
+        ChangesReader::isChanges,
+        changes.games().isEmpty() ? Optional.empty() : Optional.of(ChangesWriter.write(changes)));
+  }
+
+  /** What was said about the body that no question asks. */
+  public OwnLimits limits() {
+    return OwnLimitsReader.kept(plans);
+  }
+
+  /** The same case with this said about the body, in place of what was said before. */
+  public CaseDocument limited(OwnLimits limits) {
+    return instead(
+        OwnLimitsReader::isKept,
+        limits.equals(OwnLimits.NONE)
+            ? Optional.empty()
+            : Optional.of(OwnLimitsWriter.write(limits)));
+  }
+
+  /** The same case with one object in the room of plans in place of others. */
+  private CaseDocument instead(Predicate<JsonValue.Obj> others, Optional<String> written) {
     List<JsonValue.Obj> next = new ArrayList<>(plans);
-    next.removeIf(ChangesReader::isChanges);
-    if (!changes.games().isEmpty()) {
-      next.add((JsonValue.Obj) written);
-    }
+    next.removeIf(others);
+    written
+        .flatMap(
+            w -> JsonReader.read("plans", w.getBytes(StandardCharsets.UTF_8), new ArrayList<>()))
+        .ifPresent(v -> next.add((JsonValue.Obj) v));
     return new CaseDocument(saved, record, next, trials);
   }
 
@@ -98,7 +117,8 @@ public record CaseDocument(
     List<JsonValue.Obj> marked = new ArrayList<>();
     for (JsonValue.Obj plan : plans) {
       List<JsonValue.Member> members = new ArrayList<>(plan.members());
-      if (plan.member(EXPIRED).isEmpty() && !ChangesReader.isChanges(plan)) {
+      boolean isPlan = !ChangesReader.isChanges(plan) && !OwnLimitsReader.isKept(plan);
+      if (plan.member(EXPIRED).isEmpty() && isPlan) {
         members.add(new JsonValue.Member(EXPIRED, nowhere, mark));
       }
       marked.add(new JsonValue.Obj(members, plan.where()));

@@ -2,6 +2,8 @@ package closehand.plan;
 
 import closehand.plan.demand.Demand;
 import closehand.plan.demand.WantedAction;
+import closehand.plan.problem.Placements;
+import closehand.plan.problem.PlanPricer;
 import closehand.plan.problem.PlanProblem;
 import closehand.plan.solve.PlanOutcome;
 
@@ -33,5 +35,17 @@ record Attempt(Demand demand, PlanProblem problem, PlanOutcome outcome, long kep
     long mine = mustsLeftOut();
     long theirs = other.mustsLeftOut();
     return mine != theirs ? mine < theirs : outcome.best() < other.outcome.best();
+  }
+
+  /** What was found, with other places of the same cost. */
+  PlanOutcome at(Placements plan) {
+    return new PlanOutcome(
+        plan,
+        new PlanPricer(problem).cost(plan),
+        outcome.best(),
+        outcome.bound(),
+        outcome.status(),
+        outcome.nodes(),
+        outcome.trace());
   }
 }

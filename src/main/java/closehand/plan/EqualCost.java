@@ -60,8 +60,8 @@ final class EqualCost {
     Placements best = plan;
     double least = other.applyAsDouble(plan);
     for (Placements neighbour : neighbours(plan)) {
-      Pricing price = pricer.price(neighbour);
-      if (price.cost().total() == now.cost().total() && price.isAllowed()) {
+      boolean tied = pricer.cost(neighbour).total() == now.cost().total();
+      if (tied && pricer.price(neighbour).isAllowed()) {
         double much = other.applyAsDouble(neighbour);
         // A difference in the last digits is no difference.
         if (much < least * (1 - 1e-9)) {

@@ -8,6 +8,7 @@ import closehand.plan.ControlPlan.EffectorLoad;
 import closehand.plan.ControlPlan.LeftOut;
 import closehand.plan.ControlPlan.Light;
 import closehand.plan.ControlPlan.Mode;
+import closehand.plan.ControlPlan.RunnerUp;
 import closehand.plan.ControlPlan.Shared;
 import closehand.plan.ControlPlan.Sureness;
 import closehand.plan.demand.Demand;
@@ -31,6 +32,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 
 /** Tells what the search found in the terms of the game and the body. */
 final class PlanWords {
@@ -45,7 +47,6 @@ final class PlanWords {
   private final Pricing pricing;
   private final PlacementRules rules;
   private final Efforts efforts;
-  private final RunnersUp runnersUp;
 
   PlanWords(
       Bank bank,
@@ -64,7 +65,6 @@ final class PlanWords {
     this.pricing = pricer.price(outcome.plan());
     this.rules = pricer.rules();
     this.efforts = new Efforts(figures, supply);
-    this.runnersUp = new RunnersUp(problem, supply, outcome.plan());
   }
 
   /**
@@ -73,14 +73,8 @@ final class PlanWords {
    * @param proved whether every form of the demand was searched to its end
    */
   Planned planned(boolean proved) {
-    List<Assignment> assignments =
-        outcome.plan().list().stream()
-            .map(this::assignment)
-            .sorted(
-                Comparator.comparingInt(Assignment::importance)
-                    .reversed()
-                    .thenComparing(Assignment::id))
-            .toList();
+    RunnersUp runnersUp = new RunnersUp(problem, supply, outcome.plan());
+    List<Assignment> assignments = assignments(runnersUp::of);
     ControlPlan plan =
         new ControlPlan(
             demand.game(),
@@ -98,6 +92,37 @@ final class PlanWords {
             waitsFor(),
             List.of());
     return new Planned(plan, supply, demand, problem, outcome);
+  }
+
+  /** The places alone, without what explains them: enough to weigh one plan against another. */
+  Planned places() {
+    ControlPlan plan =
+        new ControlPlan(
+            demand.game(),
+            demand.genre(),
+            demand.title(),
+            List.of(),
+            outcome.best(),
+            outcome.bound(),
+            Sureness.OPEN,
+            assignments(p -> List.of()),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of());
+    return new Planned(plan, supply, demand, problem, outcome);
+  }
+
+  private List<Assignment> assignments(Function<Placement, List<RunnerUp>> runnersUp) {
+    return outcome.plan().list().stream()
+        .map(p -> assignment(p, runnersUp.apply(p)))
+        .sorted(
+            Comparator.comparingInt(Assignment::importance)
+                .reversed()
+                .thenComparing(Assignment::id))
+        .toList();
   }
 
   private Sureness sureness(boolean proved) {
@@ -125,7 +150,7 @@ final class PlanWords {
     return bank.approaches().stream().map(Approach::id).filter(used::contains).toList();
   }
 
-  private Assignment assignment(Placement placement) {
+  private Assignment assignment(Placement placement, List<RunnerUp> runnersUp) {
     WantedAction action = demand.action(placement.action()).orElseThrow();
     SuppliedInput input = supply.input(placement.slot().input()).orElseThrow();
     Factors.Factor factor = efforts.factor(action, input);
@@ -154,7 +179,7 @@ final class PlanWords {
         rules.cost(placement).total(),
         factor.value(),
         factor.rules(),
-        runnersUp.of(placement));
+        runnersUp);
   }
 
   private Optional<String> held(String layer) {

@@ -82,7 +82,10 @@ public final class Planning {
     return under(terms.practised(found));
   }
 
-  /** The same, with ties between plans of equal cost broken by what makes this smaller. */
+  /**
+   * The same, with ties between plans of equal cost broken by what makes this smaller. It is asked
+   * about plans that hold their places alone, not yet what explains them.
+   */
   public Planning breakingTiesBy(ToDoubleFunction<Planned> smaller) {
     return under(terms.breakingTiesBy(smaller));
   }
@@ -306,25 +309,16 @@ public final class Planning {
         EqualCost.least(
             best.problem(),
             best.outcome().plan(),
-            p -> smaller.applyAsDouble(planned(supply, best, with(best, p), all)));
-    return planned(supply, best, with(best, least), all);
-  }
-
-  private static PlanOutcome with(Attempt best, Placements plan) {
-    PlanOutcome found = best.outcome();
-    return new PlanOutcome(
-        plan,
-        new PlanPricer(best.problem()).price(plan).cost(),
-        found.best(),
-        found.bound(),
-        found.status(),
-        found.nodes(),
-        found.trace());
+            p -> smaller.applyAsDouble(words(supply, best, best.at(p)).places()));
+    return planned(supply, best, best.at(least), all);
   }
 
   private Planned planned(Supply supply, Attempt best, PlanOutcome outcome, boolean all) {
-    return new PlanWords(bank, figures, supply, best.demand(), best.problem(), outcome)
-        .planned(all);
+    return words(supply, best, outcome).planned(all);
+  }
+
+  private PlanWords words(Supply supply, Attempt best, PlanOutcome outcome) {
+    return new PlanWords(bank, figures, supply, best.demand(), best.problem(), outcome);
   }
 
   /**

@@ -44,10 +44,10 @@ public final class BankDifference {
     List<String> ids = new ArrayList<>(before.keySet());
     after.keySet().stream().filter(id -> !before.containsKey(id)).forEach(ids::add);
     for (String id : ids) {
-      PaperPart other = before.getOrDefault(id, after.get(id));
-      PaperPart was = before.getOrDefault(id, new PaperPart(id, other.title(), ""));
-      PaperPart is = after.getOrDefault(id, new PaperPart(id, other.title(), ""));
-      part(was, is);
+      Optional<PaperPart> was = Optional.ofNullable(before.get(id));
+      Optional<PaperPart> is = Optional.ofNullable(after.get(id));
+      PaperPart empty = new PaperPart(id, was.or(() -> is).map(PaperPart::title).orElse(""), "");
+      part(was.orElse(empty), is.orElse(empty));
     }
     Optional<String> order = PaperOrder.moved(ids(before, after), ids(after, before));
     order.ifPresent(

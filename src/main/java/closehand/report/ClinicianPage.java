@@ -41,6 +41,10 @@ public final class ClinicianPage {
     pieces.addAll(GoalLines.of(input, glyphs));
     pieces.addAll(SessionLines.withReasons(input));
     if (shown) {
+      input
+          .load()
+          .ifPresent(
+              day -> pieces.addAll(LoadDetails.of(input.bank(), input.limits().accepted(), day)));
       pieces.addAll(StandingLines.others(input, glyphs));
       pieces.addAll(GameLines.of(input));
     }

@@ -3,13 +3,13 @@ package closehand.report;
 import closehand.bank.Effectors;
 import closehand.strain.EffectorReading;
 import closehand.strain.LoadWords;
-import closehand.strain.Method;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
- * One body part: its name, a bar up to its red line, its number and its words. The bar says nothing
- * that number and words do not say.
+ * One body part: its name, a bar up to its red line or the upper line of its strain index,
+ * whichever is nearer, its number and its words. The bar says nothing that number and words do not
+ * say.
  *
  * @param part what it does
  */
@@ -27,23 +27,16 @@ record LoadBar(EffectorReading part) implements Piece {
 
   /** "44 a minute, held 12 % of play; amber: busy, worth sharing". */
   private String words() {
-    return Math.round(part.presses().perMinute())
-        + " a minute, held "
+    return LoadWords.often(part.presses().perMinute())
+        + ", held "
         + Math.round(100 * part.presses().heldShare())
         + " %; "
-        + light();
+        + LoadWords.light(part);
   }
 
-  private String light() {
-    return part.light()
-        .figure()
-        .map(f -> LoadWords.band(Method.LOAD_LIGHT, f.band()))
-        .orElse(LoadWords.OUTSIDE + ": more than a minute holds");
-  }
-
-  /** Filled up to the share of the red line; a full bar is at the line or above. */
+  /** Filled up to the share of the nearer upper line; a full bar is at the line or above. */
   private String bar() {
-    double share = Math.min(1, part.towardsRed());
+    double share = Math.min(1, part.heaviness());
     int filled = (int) Math.ceil(share * CELLS - 1e-9);
     return "[" + "#".repeat(filled) + "-".repeat(CELLS - filled) + "]";
   }

@@ -3,6 +3,7 @@ package closehand.report;
 import closehand.bank.Bank;
 import closehand.bank.Effectors;
 import closehand.interview.Wording;
+import closehand.strain.Accepted;
 import closehand.strain.DayLoad;
 import closehand.strain.EffectorReading;
 import closehand.strain.Flag;
@@ -28,16 +29,16 @@ final class LoadDetails {
   private LoadDetails() {}
 
   /** All games, then the day, then what the figures are not, then the sources. */
-  static List<Piece> of(Bank bank, DayLoad day) {
+  static List<Piece> of(Bank bank, List<Accepted> accepted, DayLoad day) {
     LoadDetails details = new LoadDetails();
-    day.games().forEach(g -> details.game(bank, g));
+    day.games().forEach(g -> details.game(bank, accepted, g));
     details.day(day);
-    details.pieces.add(new Heading("What to know beside the figures"));
+    details.pieces.add(new Heading("What to know beside the load figures"));
     details.notes.stream()
         .filter(f -> f != Flag.EFFORT_NOT_RATED)
         .forEach(f -> details.pieces.add(Paragraph.item(LoadWords.flag(f))));
     details.pieces.addAll(LoadLines.standing(day.games()));
-    details.pieces.add(new Heading("Methods"));
+    details.pieces.add(new Heading("Methods behind the load figures"));
     details.methods.forEach(m -> details.pieces.add(Paragraph.item(LoadWords.source(m))));
     return details.pieces;
   }
@@ -48,10 +49,10 @@ final class LoadDetails {
       return;
     }
     pieces.add(new Heading("All games of a day together"));
-    day.hands().forEach((hand, load) -> add(Phrases.upper(hand.words()), load));
+    day.hands().forEach((hand, load) -> add(Phrases.upper(hand.words()) + " as a whole", load));
   }
 
-  private void game(Bank bank, PlanLoad load) {
+  private void game(Bank bank, List<Accepted> accepted, PlanLoad load) {
     double hours = Math.round(HUNDRED * load.time().hoursPerDay()) / HUNDRED;
     pieces.add(new Heading("Load of the plan: " + load.title()));
     pieces.add(
@@ -66,6 +67,15 @@ final class LoadDetails {
     for (EffectorReading part : load.effectors()) {
       pieces.add(new LoadBar(part));
     }
+    LoadLines.heaviest(bank, load).ifPresent(s -> pieces.add(Paragraph.item(s)));
+    pieces.addAll(LoadLines.cautions(bank, load));
+    pieces.addAll(LoadLines.blocked(load, accepted));
+    pieces.addAll(LoadLines.accepted(load, accepted));
+    methods(load);
+    notes.addAll(load.flags());
+  }
+
+  private void methods(PlanLoad load) {
     for (EffectorReading part : load.effectors()) {
       String who = Phrases.upper(Effectors.words(part.effector()));
       add(who, part.index());
@@ -76,13 +86,10 @@ final class LoadDetails {
       add(who, part.hold());
     }
     for (HandReading hand : load.hands()) {
-      String who = Phrases.upper(hand.hand().words());
+      String who = Phrases.upper(hand.hand().words()) + " as a whole";
       add(who, hand.composite());
       hand.activity().forEach(a -> add(who, a));
     }
-    LoadLines.heaviest(bank, load).ifPresent(s -> pieces.add(Paragraph.item(s)));
-    pieces.addAll(LoadLines.cautions(bank, load));
-    notes.addAll(load.flags());
   }
 
   private void add(String who, Load load) {

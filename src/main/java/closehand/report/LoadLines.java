@@ -167,17 +167,17 @@ final class LoadLines {
               StringBuilder text =
                   new StringBuilder(Phrases.upper(LoadWords.yours(part.effector())))
                       .append(" has the most to do");
-              if (part.light().figure().filter(f -> f.band() == Band.LOWER).isPresent()) {
+              if (part.band() == Band.LOWER && !load.isOfAHeavyHand(part.effector())) {
                 return text.append(", and it has room.").toString();
               }
               text.append('.');
-              part.light()
+              part.heavier()
                   .figure()
                   .flatMap(f -> f.drivers().stream().findFirst())
                   .map(Driver::factor)
                   .ifPresent(
                       f -> text.append(" What helps: ").append(LoadWords.lighten(f)).append('.'));
-              part.heaviestUse(load.body())
+              part.heaviestUse(load.body(), load.time().hoursPerDay())
                   .ifPresent(u -> text.append(lighter(bank, part, u, load)));
               return text.toString();
             });
@@ -188,8 +188,8 @@ final class LoadLines {
         new StringBuilder(" What would lighten it most: another place for \"")
             .append(use.name())
             .append('"');
-    double now = part.towardsRed();
-    double then = part.without(use, load.body());
+    double now = part.heaviness();
+    double then = part.without(use, load.body(), load.time().hoursPerDay());
     if (now > 0 && now < Double.POSITIVE_INFINITY) {
       text.append(", which is ").append(percent(Math.max(0, 1 - then / now))).append(" of it");
     }

@@ -10,42 +10,15 @@ import closehand.strain.PlayTime;
 import closehand.strain.PlayTimes;
 import closehand.strain.SessionPlan;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** The load of a player's control plans, beside the plans and in detail. */
 public final class LoadText {
   private LoadText() {}
 
-  /**
-   * What people said about the load of a plan.
-   *
-   * @param effort how hard a press is as a share of the own maximum, 0 to 1, by body part
-   * @param accepted red parts that a clinician accepted, by whom and why
-   */
-  public record Rated(Map<String, Double> effort, List<Accepted> accepted) {
-    /** Nothing was said. */
-    public static final Rated NOTHING = new Rated(Map.of(), List.of());
-
-    public Rated {
-      effort = Map.copyOf(effort);
-      accepted = List.copyOf(accepted);
-    }
-
-    /** The parts that are accepted above their red lines. */
-    public Set<String> parts() {
-      return accepted.stream().map(Accepted::effector).collect(Collectors.toUnmodifiableSet());
-    }
-  }
-
   /** What the plans of one player ask over a day. */
-  public static DayLoad day(PageInput input, List<Planned> plans, Rated rated) {
-    Map<String, Double> effort = new HashMap<>(input.limits().effort());
-    effort.putAll(rated.effort());
-    Body body = new Body(effort, Body.of(input.answers()).tapsInTenSeconds());
+  public static DayLoad day(PageInput input, List<Planned> plans) {
+    Body body = new Body(input.limits().effort(), Body.of(input.answers()).tapsInTenSeconds());
     PlayTime time = PlayTimes.of(input.answers());
     List<PlanLoad> loads = new ArrayList<>();
     for (Planned planned : plans) {
@@ -60,11 +33,11 @@ public final class LoadText {
    * @param input the player
    */
   public static double heavierHand(PageInput input, Planned planned) {
-    return day(input, List.of(planned), Rated.NOTHING).games().get(0).heavierHand();
+    return day(input, List.of(planned)).games().get(0).heavierHand();
   }
 
   /** Every method with its limits and sources, for the clinician. */
-  public static String details(PageInput input, List<Planned> plans, Rated rated, Glyphs glyphs) {
+  public static String details(PageInput input, List<Planned> plans, Glyphs glyphs) {
     if (!input.ending().isEmpty()) {
       return StopNotice.of(input.ending(), glyphs);
     }
@@ -72,17 +45,17 @@ public final class LoadText {
     if (plans.isEmpty()) {
       pieces.add(Paragraph.of("No plan yet: no game has been named."));
     } else {
-      DayLoad day = day(input, plans, rated);
-      pieces.addAll(LoadDetails.of(input.bank(), day));
-      pieces.addAll(SessionLines.withReasons(input, day.isHeavy()));
+      DayLoad day = day(input, plans);
+      pieces.addAll(LoadDetails.of(input.bank(), input.limits().accepted(), day));
+      pieces.addAll(SessionLines.withReasons(input.with(day)));
     }
     pieces.addAll(FooterLines.of(input));
     return Sheet.text(pieces, glyphs);
   }
 
   /** A plan, or that it waits for a clinician, with what it asks of the body. */
-  static List<Piece> withLoad(
-      PageInput input, Planned planned, PlanLoad load, List<Accepted> accepted) {
+  static List<Piece> withLoad(PageInput input, Planned planned, PlanLoad load) {
+    List<Accepted> accepted = input.limits().accepted();
     List<Piece> pieces = new ArrayList<>();
     List<Piece> blocked = LoadLines.blocked(load, accepted);
     if (blocked.isEmpty()) {
@@ -102,9 +75,7 @@ public final class LoadText {
     if (!day.games().isEmpty()) {
       pieces.add(new Gap());
       pieces.add(
-          Paragraph.of(
-              SessionLines.sentence(
-                  SessionPlan.of(SessionLines.pace(input).heavyHand(day.isHeavy())))));
+          Paragraph.of(SessionLines.sentence(SessionPlan.of(SessionLines.pace(input.with(day))))));
     }
     if (!day.games().isEmpty() && input.warns("C-PRESSURE")) {
       pieces.add(Paragraph.of(SessionLines.relief(input)));

@@ -6,9 +6,11 @@ import closehand.interview.Answers;
 import closehand.plan.EqualStandings;
 import closehand.rules.Advice;
 import closehand.rules.Warning;
+import closehand.strain.DayLoad;
 import closehand.strain.OwnLimits;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -26,6 +28,7 @@ import java.util.TreeMap;
  * @param since what there is to say about the time since an earlier page
  * @param equal what the rules give equal points, in its order by plans; none where nobody looked
  * @param limits what was said about the body that no question asks
+ * @param load what the plans of all games ask of the body over a day; empty where nobody looked
  */
 public record PageInput(
     Bank bank,
@@ -39,7 +42,8 @@ public record PageInput(
     String isoDate,
     Since since,
     EqualStandings equal,
-    OwnLimits limits) {
+    OwnLimits limits,
+    Optional<DayLoad> load) {
   public PageInput {
     byGame = java.util.Collections.unmodifiableMap(new TreeMap<>(byGame));
     changes = Map.copyOf(changes);
@@ -69,7 +73,8 @@ public record PageInput(
         isoDate,
         Since.NOTHING,
         EqualStandings.NONE,
-        OwnLimits.NONE);
+        OwnLimits.NONE,
+        Optional.empty());
   }
 
   /** The same with something to say about the time since an earlier page. */
@@ -86,7 +91,8 @@ public record PageInput(
         isoDate,
         earlier,
         equal,
-        limits);
+        limits,
+        load);
   }
 
   /** The same with what was said about the body that no question asks. */
@@ -103,7 +109,26 @@ public record PageInput(
         isoDate,
         since,
         equal,
-        said);
+        said,
+        load);
+  }
+
+  /** The same with what the plans of all games ask of the body over a day. */
+  public PageInput with(DayLoad asked) {
+    return new PageInput(
+        bank,
+        answers,
+        together,
+        byGame,
+        changes,
+        finished,
+        openQuestions,
+        caseName,
+        isoDate,
+        since,
+        equal,
+        limits,
+        Optional.of(asked));
   }
 
   /** The same with what stands equal by the rules in its order by plans. */
@@ -120,7 +145,8 @@ public record PageInput(
         isoDate,
         since,
         found,
-        limits);
+        limits,
+        load);
   }
 
   /** The answers with their questions. */

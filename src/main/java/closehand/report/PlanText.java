@@ -13,18 +13,11 @@ import java.util.Optional;
 public final class PlanText {
   private PlanText() {}
 
-  /** The plans of all games, one after the other, with what each asks of the body. */
-  public static String of(PageInput input, List<Planned> plans, Glyphs glyphs) {
-    return of(input, plans, LoadText.Rated.NOTHING, glyphs);
-  }
-
   /**
-   * The same with what people said about its load.
-   *
-   * @param rated efforts rated and red parts accepted; a red part that is not here blocks its plan
+   * The plans of all games, one after the other, with what each asks of the body; a red part that
+   * no clinician accepted blocks its plan.
    */
-  public static String of(
-      PageInput input, List<Planned> plans, LoadText.Rated rated, Glyphs glyphs) {
+  public static String of(PageInput input, List<Planned> plans, Glyphs glyphs) {
     if (!input.ending().isEmpty()) {
       return StopNotice.of(input.ending(), glyphs);
     }
@@ -35,9 +28,9 @@ public final class PlanText {
     if (plans.isEmpty()) {
       pieces.add(Paragraph.of("No plan yet: no game has been named."));
     }
-    DayLoad day = LoadText.day(input, plans, rated);
+    DayLoad day = LoadText.day(input, plans);
     for (int i = 0; i < plans.size(); i++) {
-      pieces.addAll(LoadText.withLoad(input, plans.get(i), day.games().get(i), rated.accepted()));
+      pieces.addAll(LoadText.withLoad(input, plans.get(i), day.games().get(i)));
     }
     pieces.addAll(LoadText.under(input, day));
     pieces.addAll(PlanLines.standing());

@@ -1,26 +1,18 @@
 package closehand.report;
 
-import closehand.plan.Planned;
 import closehand.rules.Warning;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 
 /** The page the player takes home: one sheet of paper, in plain words. */
 public final class PlayerPage {
   private PlayerPage() {}
 
-  /** The page as text. Where the session must end, it holds the notice that says so alone. */
-  public static String of(PageInput input, Glyphs glyphs) {
-    return of(input, Optional.empty(), glyphs);
-  }
-
   /**
-   * The same with what the leading plan asks of the body, where the page has room for it.
-   *
-   * @param leading the plan of the first game, where there is one
+   * The page as text, with who has most to do in the leading plan where it is known and there is
+   * room. Where the session must end, it holds the notice that says so alone.
    */
-  public static String of(PageInput input, Optional<Planned> leading, Glyphs glyphs) {
+  public static String of(PageInput input, Glyphs glyphs) {
     List<Warning> ending = input.ending();
     if (!ending.isEmpty()) {
       return StopNotice.of(ending, glyphs);
@@ -28,15 +20,15 @@ public final class PlayerPage {
     if (input.together().withheld()) {
       return Sheet.text(withheld(input, glyphs), glyphs);
     }
-    if (leading.isPresent()) {
-      List<Piece> page = Room.fittingAmply(room -> pieces(input, leading, room, glyphs), glyphs);
+    if (input.load().isPresent()) {
+      List<Piece> page =
+          Room.fittingAmply(room -> pieces(input, AskedLines.of(input), room, glyphs), glyphs);
       if (Sheet.lines(page, glyphs).size() <= Room.FULL_PAGE) {
         return Sheet.text(page, glyphs);
       }
     }
     // What everybody needs comes before the figures of a plan.
-    return Sheet.text(
-        Room.fitting(room -> pieces(input, Optional.empty(), room, glyphs), glyphs), glyphs);
+    return Sheet.text(Room.fitting(room -> pieces(input, List.of(), room, glyphs), glyphs), glyphs);
   }
 
   private static List<Piece> withheld(PageInput input, Glyphs glyphs) {
@@ -53,8 +45,7 @@ public final class PlayerPage {
     return pieces;
   }
 
-  private static List<Piece> pieces(
-      PageInput input, Optional<Planned> leading, Room room, Glyphs glyphs) {
+  private static List<Piece> pieces(PageInput input, List<Piece> asked, Room room, Glyphs glyphs) {
     List<Piece> pieces = new ArrayList<>(TitleLines.of("Ideas for your game controls", input));
     pieces.addAll(TitleLines.provisionalLine(input));
     pieces.addAll(SinceLines.of(input));
@@ -66,7 +57,7 @@ public final class PlayerPage {
     pieces.addAll(near(GameLines.differing(input, room), room));
     pieces.addAll(near(RuledOutLines.of(input, room), room));
     pieces.addAll(StartLines.of(input, room));
-    leading.ifPresent(p -> pieces.addAll(near(AskedLines.of(input, p, room), room)));
+    pieces.addAll(asked);
     pieces.addAll(near(PaceLines.of(input, room), room));
     List<Piece> signs = EaseOffLines.of(input, room);
     pieces.addAll(room.barest() ? near(signs, room) : signs);

@@ -1,5 +1,6 @@
 package closehand.report;
 
+import closehand.strain.DayLoad;
 import closehand.strain.Pace;
 import closehand.strain.SessionPlan;
 import closehand.strain.SessionPlan.Step;
@@ -33,7 +34,7 @@ final class SessionLines {
         : RELIEF + NOT_ASKED;
   }
 
-  /** What the answers and cautions say about pauses. */
+  /** What answers, cautions and the load of the plans say about pauses. */
   static Pace pace(PageInput input) {
     return new Pace(
         known(input, "end.minutes"),
@@ -43,7 +44,7 @@ final class SessionLines {
         input.warns("C-PAIN2H"),
         input.warns("C-FATIGUE"),
         input.warns("C-PAINLOAD"),
-        false);
+        input.load().filter(DayLoad::isHeavy).isPresent());
   }
 
   private static OptionalDouble known(PageInput input, String fact) {
@@ -91,16 +92,7 @@ final class SessionLines {
 
   /** The session and its reasons, for the clinician. */
   static List<Piece> withReasons(PageInput input) {
-    return withReasons(input, false);
-  }
-
-  /**
-   * The same beside a plan.
-   *
-   * @param heavyHand whether the sum of a hand lies in the upper band of its method
-   */
-  static List<Piece> withReasons(PageInput input, boolean heavyHand) {
-    SessionPlan plan = SessionPlan.of(pace(input).heavyHand(heavyHand));
+    SessionPlan plan = SessionPlan.of(pace(input));
     List<Piece> pieces = new ArrayList<>();
     pieces.add(new Heading("One session, and the reason for every number"));
     pieces.add(Paragraph.of(sentence(plan)));

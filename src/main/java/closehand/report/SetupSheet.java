@@ -6,6 +6,7 @@ import closehand.plan.ControlPlan;
 import closehand.plan.ControlPlan.Assignment;
 import closehand.plan.ControlPlan.Mode;
 import closehand.plan.Planned;
+import closehand.strain.Accepted;
 import closehand.strain.DayLoad;
 import closehand.strain.PlanLoad;
 import java.util.ArrayList;
@@ -53,10 +54,11 @@ public final class SetupSheet {
       advice(plans);
       order();
     }
-    DayLoad day = LoadText.day(input, plans, LoadText.Rated.NOTHING);
+    DayLoad day = LoadText.day(input, plans);
+    List<Accepted> accepted = input.limits().accepted();
     for (int i = 0; i < plans.size(); i++) {
       PlanLoad load = day.games().get(i);
-      List<Piece> blocked = LoadLines.blocked(load, List.of());
+      List<Piece> blocked = LoadLines.blocked(load, accepted);
       if (blocked.isEmpty()) {
         game(plans.get(i));
       } else {
@@ -64,6 +66,7 @@ public final class SetupSheet {
         pieces.addAll(blocked);
       }
       pieces.addAll(LoadLines.of(input.bank(), load));
+      pieces.addAll(LoadLines.accepted(load, accepted));
     }
     if (plans.isEmpty()) {
       pieces.add(new Gap());

@@ -26,12 +26,7 @@ public record Accepted(String effector, String by, String reason) {
       Where where, String effector, String by, String reason, List<Problem> problems) {
     int before = problems.size();
     if (!Effectors.all().contains(effector)) {
-      problems.add(
-          Problem.error(
-              where,
-              "unknown-effector",
-              "This body part is not known.",
-              "Use a name of the bank, such as R.T for the right thumb."));
+      problems.add(BodyPart.unknown(where));
     }
     if (by.strip().length() < SHORTEST || reason.strip().length() < SHORTEST) {
       problems.add(

@@ -57,12 +57,7 @@ public record Body(Map<String, Double> effort, Map<String, Double> tapsInTenSeco
    */
   public Body rated(Where where, String effector, double rating, List<Problem> problems) {
     if (!Effectors.all().contains(effector)) {
-      problems.add(
-          Problem.error(
-              where,
-              "unknown-effector",
-              "This body part is not known.",
-              "Use a name of the bank, such as R.T for the right thumb."));
+      problems.add(BodyPart.unknown(where));
       return this;
     }
     OptionalDouble share = Effort.ofRating(where, rating, problems);

@@ -1,10 +1,23 @@
 package closehand.strain;
 
+import closehand.bank.Problem;
+import closehand.bank.Where;
 import java.util.Optional;
 
 /** What the methods need to know of a body part, by its name in the bank. */
 public final class BodyPart {
+  /** Every name, as people type it. */
+  public static final String NAMES =
+      "T, I, M, R and L are thumb, index, middle, ring and little finger, after L. or R. for the side"
+          + " as in R.T; so are hand, forearm, elbow, shoulder, foot and knee, as in L.foot; alone"
+          + " stand head, chin, cheek, brow, jaw, breath, voice and eyes.";
+
   private BodyPart() {}
+
+  /** That a body part is not known, with the names that are. */
+  static Problem unknown(Where where) {
+    return Problem.error(where, "unknown-effector", "This body part is not known.", NAMES);
+  }
 
   /** One of the two hands. */
   public enum Hand {

@@ -1,10 +1,8 @@
 package closehand.strain;
 
-import java.util.List;
-
 /**
- * Damage added up over presses (Gallagher, Schall, Sesek, Huangfu 2018), to rank two plans of the
- * same person only.
+ * Damage of one press (Gallagher, Schall, Sesek, Huangfu 2018): a cross-check for tests, in no
+ * figure of the program.
  *
  * <p>The published step from damage to a chance of complaints is left out on purpose: it mirrors
  * one workforce and is never to be shown.
@@ -23,7 +21,6 @@ public final class CumulativeDamage {
     3.22581e-3,
     9.70874e-3
   };
-  private static final double MINUTES = 60;
 
   private CumulativeDamage() {}
 
@@ -41,13 +38,5 @@ public final class CumulativeDamage {
     return part == 0
         ? PER_PRESS[below]
         : PER_PRESS[below] * Math.pow(PER_PRESS[below + 1] / PER_PRESS[below], part);
-  }
-
-  /** What a day of play adds up to. */
-  public static double ofDay(List<Exertion> presses, double hoursPerDay) {
-    return presses.stream()
-        .mapToDouble(p -> p.perMinute() * MINUTES * hoursPerDay * ofOnePress(10 * p.effort()))
-        .sorted()
-        .sum();
   }
 }

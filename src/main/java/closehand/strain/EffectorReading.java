@@ -97,22 +97,54 @@ public record EffectorReading(
     return light.figure().map(f -> f.band() == Band.UPPER).orElse(true);
   }
 
-  /** How far it is towards its red line, 1 at the line; more than that where it cannot be. */
-  public double towardsRed() {
+  /**
+   * How much it has to do beside what it can, as a share of the upper line of light or strain
+   * index, whichever is nearer: 1 at the line; without end where it cannot be. The light counts
+   * presses and time alone, the index effort too.
+   */
+  public double heaviness() {
+    return Math.max(towardsRed(), towardsUpperLine(index));
+  }
+
+  /** Light or strain index: the one that is nearer its upper line, and so the reason to say. */
+  public Load heavier() {
+    return towardsUpperLine(index) > towardsRed() ? index : light;
+  }
+
+  /** The heavier of the bands of light and strain index; the upper one where it cannot be. */
+  public Band band() {
+    Band light = this.light.figure().map(Load.Figure::band).orElse(Band.UPPER);
+    return index.figure().map(Load.Figure::band).map(light::orHeavier).orElse(light);
+  }
+
+  /** Whether its own strain index, with the effort of each press, lies in the upper band. */
+  public boolean isHeavyByIndex() {
+    return index.figure().filter(f -> f.band() == Band.UPPER).isPresent();
+  }
+
+  private double towardsRed() {
     return light.amount().orElse(Double.POSITIVE_INFINITY);
   }
 
-  /** The action whose absence would lighten this part most; empty for a part with no action. */
-  public Optional<Use> heaviestUse(Body body) {
-    return uses.stream()
-        .min(Comparator.<Use>comparingDouble(u -> without(u, body)).thenComparing(Use::action));
+  private static double towardsUpperLine(Load index) {
+    return index.amount().orElse(0) / RevisedStrainIndex.UPPER_LINE;
   }
 
-  /** How far towards the red line the part would be without this action. */
-  public double without(Use one, Body body) {
+  /**
+   * The action whose absence would lighten this part most; empty for a part with no action.
+   *
+   * @param hoursPerDay hours of play a day, above 0
+   */
+  public Optional<Use> heaviestUse(Body body, double hoursPerDay) {
+    return uses.stream()
+        .min(
+            Comparator.<Use>comparingDouble(u -> without(u, body, hoursPerDay))
+                .thenComparing(Use::action));
+  }
+
+  /** Its {@link #heaviness} without this action; 0 where nothing is left. */
+  public double without(Use one, Body body, double hoursPerDay) {
     List<Use> others = uses.stream().filter(u -> !u.equals(one)).toList();
-    return others.isEmpty()
-        ? 0
-        : light(others, body.taps(effector)).amount().orElse(Double.POSITIVE_INFINITY);
+    return others.isEmpty() ? 0 : of(effector, others, body, hoursPerDay).heaviness();
   }
 }

@@ -43,7 +43,8 @@ public final class Effort {
   }
 
   /**
-   * The share behind a needed force and this person's measured maximum at the same place.
+   * The share behind a needed force and this person's measured maximum at the same place. No
+   * question measures such a maximum yet, so no figure of the program comes from it.
    *
    * @param mostNewtons what cannot be exceeded there, such as {@link #MOST_FINGER_NEWTONS}
    */

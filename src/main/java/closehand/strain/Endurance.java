@@ -43,7 +43,8 @@ public final class Endurance {
   }
 
   /**
-   * Seconds by the older curve of Rohmert, as Bernard (2006) quotes it; a second look only.
+   * Seconds by the older curve of Rohmert, as Bernard (2006) quotes it: a cross-check for tests, in
+   * no figure of the program.
    *
    * @param share of the person's own maximum, 0.20 to 1
    */

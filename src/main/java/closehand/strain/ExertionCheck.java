@@ -73,11 +73,7 @@ public final class ExertionCheck {
 
   private void effector(String effector) {
     if (!Effectors.all().contains(effector)) {
-      add(
-          "effector",
-          "unknown-effector",
-          "This body part is not known.",
-          "Use a name of the bank, such as R.T for the right thumb.");
+      found.add(BodyPart.unknown(where.child("effector")));
     }
   }
 

@@ -76,7 +76,12 @@ final class LoadCautions {
           new LoadCaution(
               LoadCaution.OVERUSE,
               subject,
-              subject + " makes " + percent(hand.pressShare()) + " of all presses"));
+              subject
+                  + " makes "
+                  + percent(hand.pressShare())
+                  + " of all presses (from "
+                  + percent(MOST_OF_THE_WORK)
+                  + ")"));
     }
   }
 

@@ -35,14 +35,26 @@ public final class LoadWords {
           pick(band, "green: has room", "amber: busy, worth sharing", "red: very busy");
       case ENDURANCE ->
           pick(band, "short", "worth watching", "long: worth a toggle, a latch or a foot");
-      case DUTY_CYCLE ->
-          pick(
-              band,
-              "leaves time to let go",
-              "leaves some time to let go",
-              "leaves little time to let go");
       default -> pick(band, "lower band", "middle band", "upper band");
     };
+  }
+
+  /** The load light of a body part, and its strain index where only that lies in an upper band. */
+  public static String light(EffectorReading part) {
+    return part.light()
+        .figure()
+        .map(
+            f ->
+                f.band() != Band.UPPER && part.isHeavyByIndex()
+                    ? (f.band() == Band.LOWER ? "green" : "amber")
+                        + " by presses and time, but in the upper band of its strain index"
+                    : band(Method.LOAD_LIGHT, f.band()))
+        .orElse(OUTSIDE + ": more than a minute holds");
+  }
+
+  /** "46 a minute"; "less than once a minute" below one. */
+  public static String often(double perMinute) {
+    return perMinute < 1 ? "less than once a minute" : Math.round(perMinute) + " a minute";
   }
 
   private static String pick(Band band, String lower, String middle, String upper) {

@@ -49,13 +49,7 @@ public enum Method {
       "Load light",
       "practice estimate, no source",
       "players in an access to games interview; never tested on people",
-      Standing.PRACTICE_ESTIMATE),
-  /** How large a part of the time an effort can fill. */
-  DUTY_CYCLE(
-      "Share of time for an effort",
-      "Potvin, Human Factors 2012;54(2):175-188; formula from memory, to be checked",
-      "adults in repetitive paid work",
-      Standing.FROM_MEMORY);
+      Standing.PRACTICE_ESTIMATE);
 
   /** How far the method can be leaned on. */
   public enum Standing {
@@ -64,9 +58,7 @@ public enum Method {
     /** Published, but a newer method replaces it. */
     SECOND_LOOK,
     /** The trade's own estimate. */
-    PRACTICE_ESTIMATE,
-    /** Its formula was written down from memory. */
-    FROM_MEMORY
+    PRACTICE_ESTIMATE
   }
 
   private final String title;

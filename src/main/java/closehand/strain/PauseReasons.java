@@ -49,8 +49,10 @@ final class PauseReasons {
             number, "twice as often as usual, because " + halvedBecause(pace), "our choice")
         : new SessionPlan.Reason(
             number,
-            "short, frequent pauses help more than long, rare ones",
-            "common practice; McLean et al. 2001 found every 20 minutes better than every 40");
+            "our choice, and sooner than the 20 minutes of the study: short, frequent pauses help more"
+                + " than long, rare ones",
+            "common practice; McLean et al. 2001, office work, found every 20 minutes better than"
+                + " every 40");
   }
 
   private static String halvedBecause(Pace pace) {

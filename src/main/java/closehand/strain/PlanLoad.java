@@ -34,10 +34,6 @@ public record PlanLoad(
     flags = List.copyOf(flags);
   }
 
-  /** Breaks ties between plans of equal cost: the one whose heavier hand has less to do. */
-  public static final Comparator<PlanLoad> LIGHTER_HANDS_FIRST =
-      Comparator.comparingDouble(PlanLoad::heavierHand);
-
   /**
    * Works out the load of a plan.
    *
@@ -54,7 +50,7 @@ public record PlanLoad(
     List<EffectorReading> effectors = new ArrayList<>();
     byPart.forEach((part, own) -> effectors.add(EffectorReading.of(part, own, body, hours)));
     effectors.sort(
-        Comparator.comparingDouble(EffectorReading::towardsRed)
+        Comparator.comparingDouble(EffectorReading::heaviness)
             .reversed()
             .thenComparing(EffectorReading::effector));
     List<HandReading> hands = new ArrayList<>();
@@ -97,9 +93,32 @@ public record PlanLoad(
     return ofHand(effectors.stream().flatMap(e -> e.uses().stream()).toList(), hand);
   }
 
-  /** The body part with most to do beside what it can; empty for a plan without presses. */
+  /**
+   * The body part with most to do beside what it can; empty for a plan without presses. Where a
+   * hand as a whole lies in the upper band and none of its parts does, it is the part that brings
+   * most to that hand.
+   */
   public Optional<EffectorReading> heaviest() {
-    return effectors.stream().findFirst();
+    Optional<EffectorReading> first = effectors.stream().findFirst();
+    return first.filter(e -> e.band() == Band.UPPER).isPresent()
+        ? first
+        : mostOfAHeavyHand().or(() -> first);
+  }
+
+  private Optional<EffectorReading> mostOfAHeavyHand() {
+    return hands.stream()
+        .filter(h -> h.composite().figure().filter(f -> f.band() == Band.UPPER).isPresent())
+        .max(Comparator.comparingDouble(h -> h.composite().amount().orElse(0)))
+        .flatMap(h -> h.shares().stream().findFirst())
+        .flatMap(
+            s -> effectors.stream().filter(e -> e.effector().equals(s.effector())).findFirst());
+  }
+
+  /** Whether the hand of a body part lies in the upper band as a whole. */
+  public boolean isOfAHeavyHand(String effector) {
+    return hands.stream()
+        .filter(h -> BodyPart.hand(effector).filter(h.hand()::equals).isPresent())
+        .anyMatch(h -> h.composite().figure().filter(f -> f.band() == Band.UPPER).isPresent());
   }
 
   /** The composite index of the heavier hand; 0 without hands, without end where it is outside. */

@@ -55,14 +55,14 @@ class LoadLinesTest {
   }
 
   private static String details(PlanLoad... loads) {
-    return Sheet.text(LoadDetails.of(BANK, DayLoad.of(List.of(loads))), Glyphs.ASCII);
+    return Sheet.text(LoadDetails.of(BANK, List.of(), DayLoad.of(List.of(loads))), Glyphs.ASCII);
   }
 
   @Test
   void everyPartHasABarANumberAndWords() {
     String text = player(load());
     assertTrue(
-        text.contains("Right thumb         [########--] 46 a minute, held 0 %; amber: busy"), text);
+        text.contains("Right thumb         [#########-] 46 a minute, held 0 %; amber: busy"), text);
     assertTrue(
         text.contains("Voice               [##--------] 3 a minute, held 10 %; green: has room"),
         text);
@@ -78,7 +78,7 @@ class LoadLinesTest {
     assertTrue(text.contains("What helps: share these presses with another part"), text);
     assertTrue(
         text.contains(
-            "another place for \"Fire\", which is 87 % of it. Its next place is the wheel, up; there"
+            "another place for \"Fire\", which is 86 % of it. Its next place is the wheel, up; there"
                 + " it costs 210 points more."),
         text);
   }
@@ -105,12 +105,53 @@ class LoadLinesTest {
     assertTrue(text.contains("For 1 hour a day on 3 days a week."), text);
   }
 
+  /** Hard presses are no room, however few they are, and whoever is busier beside them. */
+  @Test
+  void hardPressesAreNamedAndNeverSaidToHaveRoom() {
+    PlanLoad hard =
+        PlanLoad.of(
+            "An invented game",
+            List.of(
+                use("Throw", "L.T", 0.95, 12, 0.2, ""),
+                use("Fire", "R.I", 0.1, 25, 0.2, ""),
+                use("Map", "R.L", 0.1, 0.3, 0.2, "")),
+            Body.UNKNOWN,
+            new PlayTime(1, 3));
+    String text = flat(player(hard));
+    assertTrue(
+        text.contains(
+            "Left thumb [##########] 12 a minute, held 0 %; green by presses and time, but in the"
+                + " upper band of its strain index"),
+        text);
+    assertTrue(
+        text.contains("Your left thumb has the most to do. What helps: a lighter button"), text);
+    assertTrue(text.contains("less than once a minute, held 0 %; green: has room"), text);
+    assertFalse(text.contains(" 0 a minute"), text);
+  }
+
+  /** A finger or an arm used as one is not the hand that it belongs to. */
+  @Test
+  void aHandIsToldApartFromTheHandAsAWhole() {
+    PlanLoad both =
+        PlanLoad.of(
+            "An invented game",
+            List.of(use("Fire", "L.hand", 0.2, 20, 0.2, ""), use("Jump", "L.T", 0.2, 20, 0.2, "")),
+            Body.UNKNOWN,
+            new PlayTime(1, 3));
+    List<String> rows =
+        java.util.Arrays.stream(details(both).split("\n", -1))
+            .filter(l -> l.startsWith("- Left hand"))
+            .map(l -> l.substring(0, l.lastIndexOf(": ")))
+            .toList();
+    assertEquals(rows.size(), java.util.Set.copyOf(rows).size(), rows.toString());
+  }
+
   @Test
   void severalGamesAreAddedUpForEachHand() {
     String text = flat(details(load(), load()));
     assertTrue(text.contains("ALL GAMES OF A DAY TOGETHER"), text);
-    assertTrue(text.contains("Right hand: Cumulative Strain Index: 10.9"), text);
-    assertFalse(text.contains("Left hand: Cumulative"), text);
+    assertTrue(text.contains("Right hand as a whole: Cumulative Strain Index: 10.9"), text);
+    assertFalse(text.contains("Left hand as a whole: Cumulative"), text);
     assertTrue(
         flat(details(load())).contains("Cumulative Strain Index"), "one game is its own day");
   }

@@ -42,9 +42,51 @@ class PlanLoadTest {
         List.of("R.T", "R.I", "L.foot"),
         load.effectors().stream().map(EffectorReading::effector).toList());
     EffectorReading thumb = load.heaviest().orElseThrow();
-    assertEquals("fire", thumb.heaviestUse(load.body()).orElseThrow().name());
-    assertEquals(46.0 / 60, thumb.towardsRed(), 1e-12);
-    assertEquals(6.0 / 60, thumb.without(thumb.uses().get(0), load.body()), 1e-12);
+    assertEquals("fire", thumb.heaviestUse(load.body(), 1).orElseThrow().name());
+    assertEquals(46.0 / 60, thumb.heaviness(), 1e-12);
+    assertEquals(6.0 / 60, thumb.without(thumb.uses().get(0), load.body(), 1), 1e-12);
+  }
+
+  /** Invented: the left thumb presses seldom and hard, the right index finger often and lightly. */
+  private static PlanLoad hardThumb() {
+    return PlanLoad.of(
+        "g",
+        List.of(
+            new Use("a", "a", Use.Kind.TAP, new Exertion("L.T", 0.95, 12, 0.2), List.of()),
+            new Use("b", "b", Use.Kind.TAP, new Exertion("R.I", 0.1, 25, 0.2), List.of())),
+        new Body(Map.of("L.T", 0.95, "R.I", 0.1), Map.of()),
+        AN_HOUR);
+  }
+
+  @Test
+  void hardPressesMakeAPartHeavyHoweverFewTheyAre() {
+    PlanLoad load = hardThumb();
+    EffectorReading thumb = load.heaviest().orElseThrow();
+    assertEquals("L.T", thumb.effector());
+    assertEquals(Band.LOWER, thumb.light().figure().orElseThrow().band());
+    assertEquals(Band.UPPER, thumb.band());
+    assertEquals(thumb.index(), thumb.heavier());
+    assertTrue(thumb.heaviness() > 1);
+    assertFalse(LoadWords.light(thumb).contains("has room"), LoadWords.light(thumb));
+    assertEquals("green: has room", LoadWords.light(load.effectors().get(1)));
+  }
+
+  /** No finger is heavy alone, but together they put the hand into its upper band. */
+  @Test
+  void ofAHeavyHandThePartThatBringsMostIsNamed() {
+    List<Use> uses = new ArrayList<>();
+    uses.add(use("far", "L.foot", 28, 0.2));
+    for (String finger : List.of("R.T", "R.I", "R.M", "R.R")) {
+      double effort = finger.equals("R.M") ? 0.4 : 0.35;
+      uses.add(
+          new Use(finger, finger, Use.Kind.TAP, new Exertion(finger, effort, 10, 0.2), List.of()));
+    }
+    PlanLoad load = PlanLoad.of("g", uses, Body.UNKNOWN, AN_HOUR);
+    assertTrue(load.effectors().stream().noneMatch(e -> e.band() == Band.UPPER), "none alone");
+    assertEquals("L.foot", load.effectors().get(0).effector());
+    assertEquals("R.M", load.heaviest().orElseThrow().effector());
+    assertTrue(load.isOfAHeavyHand("R.T"));
+    assertFalse(load.isOfAHeavyHand("L.foot"));
   }
 
   @Test
@@ -77,7 +119,8 @@ class PlanLoadTest {
     assertEquals(
         "your right index finger holds for 33 % of play (up to 25 % is green)",
         load.cautions().get(1).because());
-    assertEquals("your right hand makes 94 % of all presses", load.cautions().get(2).because());
+    assertEquals(
+        "your right hand makes 94 % of all presses (from 75 %)", load.cautions().get(2).because());
   }
 
   @Test
@@ -140,7 +183,7 @@ class PlanLoadTest {
   }
 
   @Test
-  void amongPlansOfEqualCostTheOneWithLighterHandsComesFirst() {
+  void jobsSharedByBothHandsMakeTheHeavierHandLighter() {
     PlanLoad shared =
         PlanLoad.of(
             "shared",
@@ -153,9 +196,7 @@ class PlanLoadTest {
             List.of(use("a", "R.T", 20, 0.2), use("b", "R.T", 20, 0.2)),
             Body.UNKNOWN,
             AN_HOUR);
-    List<PlanLoad> plans = new ArrayList<>(List.of(single, shared));
-    plans.sort(PlanLoad.LIGHTER_HANDS_FIRST);
-    assertEquals(List.of(shared, single), plans);
+    assertTrue(shared.heavierHand() < single.heavierHand());
   }
 
   @Test

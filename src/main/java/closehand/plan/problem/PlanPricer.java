@@ -40,6 +40,11 @@ public final class PlanPricer {
     return new Pricing(cost(plan, devices, loads), breaches, loads, devices, layers);
   }
 
+  /** What a plan costs, whether it is allowed or not: quicker than to judge it too. */
+  public PlanCost cost(Placements plan) {
+    return cost(plan, devices(plan, layers(plan)), loads(plan));
+  }
+
   private PlanCost cost(Placements plan, Set<String> devices, Map<String, Load> loads) {
     Sum sum = new Sum();
     Set<String> placed = new HashSet<>();
