@@ -11,16 +11,11 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
-import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -36,7 +31,7 @@ public final class CaseStore {
   private static final String SEALED_END = ".sealed";
   private static final String PREVIOUS_END = ".previous";
   private static final String BEFORE_END = ".before";
-  private static final String LOCK_END = ".lock";
+  static final String LOCK_END = ".lock";
   private static final int ATTEMPTS = 3;
 
   private final Path folder;
@@ -111,25 +106,6 @@ public final class CaseStore {
       sweepQuietly(name);
     }
     return taking;
-  }
-
-  /**
-   * The cases whose window died before it could close them, the latest first: their lock is there
-   * and nobody holds it.
-   *
-   * @throws IOException if the folder cannot be read
-   */
-  public List<String> brokenOff() throws IOException {
-    List<String> files = disk.names(folder);
-    Map<String, FileTime> saved = new HashMap<>();
-    for (String name : names()) {
-      if (files.contains(name + LOCK_END) && CaseLock.isLeft(folder.resolve(name + LOCK_END))) {
-        saved.put(name, Files.getLastModifiedTime(where(name)));
-      }
-    }
-    return saved.keySet().stream()
-        .sorted(Comparator.comparing(saved::get, Comparator.reverseOrder()))
-        .toList();
   }
 
   /**
@@ -388,22 +364,6 @@ public final class CaseStore {
     disk.delete(before(name));
     replacement(name).sweep();
     disk.forceFolder(folder);
-  }
-
-  /** The names of all files that belong to a case, in alphabetical order. */
-  public List<String> files(String name) throws IOException {
-    path(name);
-    return disk.names(folder).stream()
-        .filter(f -> belongs(f, name) && !f.equals(name + LOCK_END))
-        .sorted()
-        .toList();
-  }
-
-  private static boolean belongs(String file, String name) {
-    return file.startsWith(name + ".")
-        || file.startsWith(".save-" + name + ".")
-        || file.equals(name + "-player.txt")
-        || file.equals(name + "-clinician.txt");
   }
 
   /** Where nothing may be removed, a case can still be written. */

@@ -4,6 +4,7 @@ import closehand.bank.Bank;
 import closehand.casefile.CaseFolder;
 import closehand.casefile.CaseName;
 import closehand.casefile.CaseStore;
+import closehand.casefile.CaseTraces;
 import closehand.casefile.FolderRights;
 import closehand.casefile.LocalDisk;
 import closehand.casefile.Passphrases;
@@ -63,7 +64,7 @@ final class Cases {
   Optional<String> brokenOff() {
     List<String> names;
     try {
-      names = store.brokenOff();
+      names = traces().brokenOff();
     } catch (IOException e) {
       return Optional.empty();
     }
@@ -86,6 +87,11 @@ final class Cases {
 
   CaseStore store() {
     return store;
+  }
+
+  /** What the files in the folder tell without being opened. */
+  CaseTraces traces() {
+    return new CaseTraces(folder, new LocalDisk());
   }
 
   /** Opens a case by its name, or by its file where that is no name. */

@@ -40,7 +40,7 @@ final class ForgetCommand {
       surroundings.output().flush();
       return ExitCode.CANNOT_CREATE;
     }
-    List<String> before = cases.store().files(name);
+    List<String> before = cases.traces().files(name);
     try {
       new PageFiles(cases, name).delete();
       cases.store().delete(name);
@@ -62,7 +62,7 @@ final class ForgetCommand {
 
   /** Says what is still there of a case that could not be removed. */
   private void stays(List<String> before, String name) throws IOException {
-    List<String> after = cases.store().files(name);
+    List<String> after = cases.traces().files(name);
     surroundings
         .error()
         .println(

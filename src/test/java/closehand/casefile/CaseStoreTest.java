@@ -197,20 +197,20 @@ class CaseStoreTest {
   void aLockThatNobodyHoldsAnyMoreTellsOfACaseThatWasBrokenOff() throws IOException {
     store().save(doc("x"), FORM, CLEAR);
     store().save(doc("x").named("wren-elm"), FORM, CLEAR);
-    assertEquals(List.of(), store().brokenOff());
+    assertEquals(List.of(), new CaseTraces(folder(), LOCAL).brokenOff());
     Files.writeString(folder().resolve("wren-elm.lock"), "");
     Files.writeString(folder().resolve("teal-yew.lock"), "");
     CaseLock.Taking mine = store().lock("heron-oak", new Holder("kit", 1, ""));
-    assertEquals(List.of("wren-elm"), store().brokenOff());
+    assertEquals(List.of("wren-elm"), new CaseTraces(folder(), LOCAL).brokenOff());
     assertInstanceOf(CaseLock.Taking.Taken.class, mine).lock().close();
     Files.writeString(folder().resolve("heron-oak.lock"), "");
     Files.setLastModifiedTime(
         folder().resolve("wren-elm.json"), FileTime.from(Instant.parse("2026-11-24T10:00:00Z")));
     Files.setLastModifiedTime(
         folder().resolve("heron-oak.json"), FileTime.from(Instant.parse("2026-11-25T10:00:00Z")));
-    assertEquals(List.of("heron-oak", "wren-elm"), store().brokenOff());
+    assertEquals(List.of("heron-oak", "wren-elm"), new CaseTraces(folder(), LOCAL).brokenOff());
     sweepUnderTheLock();
-    assertEquals(List.of("wren-elm"), store().brokenOff());
+    assertEquals(List.of("wren-elm"), new CaseTraces(folder(), LOCAL).brokenOff());
   }
 
   @ParameterizedTest
