@@ -1,10 +1,14 @@
 package closehand.casefile;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermission;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Where cases live when nobody says otherwise: the place each system has for a user's data. */
 public final class CaseFolder {
@@ -22,6 +26,21 @@ public final class CaseFolder {
     return data(environment, system.toLowerCase(Locale.ROOT), home)
         .resolve("closehand")
         .resolve("cases");
+  }
+
+  /**
+   * Whether others on this computer may list a folder that is there already, and so see the names
+   * of its files. Files of cases are open to their owner alone whatever the folder allows. Where
+   * rights are not of this kind, and where they cannot be read, nothing is claimed.
+   */
+  public static boolean showsItsNames(Path folder) {
+    try {
+      Set<PosixFilePermission> rights = Files.getPosixFilePermissions(folder);
+      return rights.contains(PosixFilePermission.GROUP_READ)
+          || rights.contains(PosixFilePermission.OTHERS_READ);
+    } catch (IOException | UnsupportedOperationException e) {
+      return false;
+    }
   }
 
   private static Path data(Map<String, String> environment, String system, Path home) {

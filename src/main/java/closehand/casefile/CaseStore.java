@@ -147,7 +147,7 @@ public final class CaseStore {
       }
     }
     removeClear(name);
-    disk.forceFolder(folder);
+    replacement(name).settle();
   }
 
   /** Removes what is in the clear of a case that is sealed. */
@@ -362,8 +362,9 @@ public final class CaseStore {
     disk.delete(sealedPath(name));
     disk.delete(previous(name));
     disk.delete(before(name));
-    replacement(name).sweep();
-    disk.forceFolder(folder);
+    Replacement replacement = replacement(name);
+    replacement.sweep();
+    replacement.settle();
   }
 
   /** Where nothing may be removed, a case can still be written. */

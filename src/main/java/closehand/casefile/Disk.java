@@ -12,10 +12,10 @@ public interface Disk {
   /** Creates a new empty file in a folder, open to its owner alone, and returns it. */
   Path createTemporary(Path folder, String beginning, String end) throws IOException;
 
-  /** Writes a whole file; it may not be on the disk before it is forced. */
+  /** Writes a whole file; what is written may still be on its way to the disk. */
   void write(Path file, byte[] bytes) throws IOException;
 
-  /** Waits until what was written of a file is on the disk. */
+  /** Waits until what was written to a file is on the disk. */
   void force(Path file) throws IOException;
 
   /**
@@ -29,9 +29,10 @@ public interface Disk {
   void move(Path from, Path to) throws IOException;
 
   /**
-   * Waits until the names in a folder are on the disk, where the system can do that.
+   * Waits until the names in a folder are on the disk.
    *
-   * @throws IOException if it could once and cannot now
+   * @throws IOException if the system cannot do that, as those that do not open a folder like a
+   *     file
    */
   void forceFolder(Path folder) throws IOException;
 

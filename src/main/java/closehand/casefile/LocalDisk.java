@@ -18,16 +18,11 @@ import java.nio.file.attribute.FileAttribute;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
 
 /** The disk of this machine. */
 public class LocalDisk implements Disk {
   static final FileAttribute<?>[] OWNER_FILE = owner("rw-------");
   private static final FileAttribute<?>[] OWNER_FOLDER = owner("rwx------");
-
-  /** Folders that this system was able to force. */
-  private final Set<Path> forced = ConcurrentHashMap.newKeySet();
 
   /** Rights for the owner alone; where files have none of this kind, the profile's own rights. */
   private static FileAttribute<?>[] owner(String rights) {
@@ -85,19 +80,6 @@ public class LocalDisk implements Disk {
 
   @Override
   public void forceFolder(Path folder) throws IOException {
-    try {
-      forceNames(folder);
-      forced.add(folder);
-    } catch (IOException e) {
-      // Some systems cannot open or force a folder at all; one that could before is in trouble.
-      if (forced.contains(folder)) {
-        throw e;
-      }
-    }
-  }
-
-  /** Forces a folder; fails where the system cannot. */
-  void forceNames(Path folder) throws IOException {
     try (FileChannel channel = FileChannel.open(folder, StandardOpenOption.READ)) {
       channel.force(true);
     }

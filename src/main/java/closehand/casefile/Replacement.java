@@ -48,7 +48,23 @@ final class Replacement {
       deleteQuietly(temporary, e);
       throw e;
     }
-    disk.forceFolder(folder);
+    settle();
+  }
+
+  /**
+   * Waits until the names in the folder are on the disk, where that can be done.
+   *
+   * <p>That it fails is no reason to say that nothing was saved. Some systems cannot do it for any
+   * folder, and the content of each file was forced before it got its name. All that is open then
+   * is which of two whole files goes by the name after a power cut in the next moments: the old one
+   * or the new one.
+   */
+  void settle() {
+    try {
+      disk.forceFolder(folder);
+    } catch (IOException e) {
+      // Old or new, never neither.
+    }
   }
 
   /** Keeps the old content under another name; that it fails is no reason not to save the new. */

@@ -1,6 +1,7 @@
 package closehand.cli;
 
 import closehand.bank.Bank;
+import closehand.casefile.CaseFolder;
 import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
@@ -41,6 +42,22 @@ final class InterviewCommand {
 
     /** Only tasks are wanted: the named one, or empty to choose. */
     Optional<String> measure = Optional.empty();
+
+    private boolean folderWasSaid;
+
+    /**
+     * Says once what others can see of a folder that was named; what is made here shows nothing.
+     */
+    void sayWhoSeesTheFolder(Surroundings surroundings) {
+      if (!folderWasSaid && home.filter(CaseFolder::showsItsNames).isPresent()) {
+        surroundings
+            .error()
+            .println(
+                "Others on this computer can see the names of the files in this folder,"
+                    + " but not what is in the cases.");
+      }
+      folderWasSaid = true;
+    }
   }
 
   InterviewCommand(Surroundings surroundings, Wanted wanted) {
@@ -66,6 +83,7 @@ final class InterviewCommand {
               "--asker is player, helper, volunteer or clinician; --route is core, full or brief.");
       return ExitCode.USAGE;
     }
+    wanted.sayWhoSeesTheFolder(surroundings);
     Optional<Integer> shown = new ScreenCommand(surroundings, wanted).run(asker, route);
     if (shown.isPresent()) {
       return shown.get();

@@ -21,6 +21,7 @@ final class StartCommand {
     if (!surroundings.typed()) {
       return new InterviewCommand(surroundings, wanted).run();
     }
+    wanted.sayWhoSeesTheFolder(surroundings);
     Optional<Integer> shown = new ScreenCommand(surroundings, wanted).start();
     if (shown.isPresent()) {
       return shown.get();

@@ -39,17 +39,19 @@ public final class Review {
   /**
    * Why what was suggested before no longer holds, as the answers given since say; nothing if it
    * may still hold. The triggers are common practice, no source: something that lasted more than a
-   * day, anything named as changed, a warning sign that was clear before, another age group.
+   * day, a skin mark, numbness or swelling however soon it was gone, anything named as changed (a
+   * fall, growth and a plan that nobody used among it), a warning sign that was clear before,
+   * another age group.
    *
    * @param before before these answers
    * @param answered the facts answered since
    */
   static Optional<String> expiry(Interview before, Interview after, Set<String> answered) {
-    if (answered.contains(WellKnown.REVIEW_AFTER)
-        && value(after, WellKnown.REVIEW_AFTER)
-            .filter(new Value.Code(WellKnown.LASTING)::equals)
-            .isPresent()) {
-      return Optional.of("something hurt or stayed for more than a day");
+    if (answered.contains(WellKnown.REVIEW_AFTER)) {
+      Optional<String> left = left(after);
+      if (left.isPresent()) {
+        return left;
+      }
     }
     if (answered.contains(WellKnown.REVIEW_CHANGED)) {
       Optional<String> changed = changed(after);
@@ -70,6 +72,17 @@ public final class Review {
 
   private static Optional<Value> value(Interview interview, String fact) {
     return interview.answers().value(fact);
+  }
+
+  /** What a trial left behind on the days after it, if that ends what was suggested. */
+  private static Optional<String> left(Interview after) {
+    Optional<Value> how = value(after, WellKnown.REVIEW_AFTER);
+    if (how.filter(new Value.Code(WellKnown.LASTING)::equals).isPresent()) {
+      return Optional.of("something hurt or stayed for more than a day");
+    }
+    return how.filter(new Value.Code(WellKnown.SIGN_SETTLED)::equals).isPresent()
+        ? Optional.of("there was a skin mark, numbness or swelling")
+        : Optional.empty();
   }
 
   /** What is named as changed, in the words of its question. */

@@ -38,6 +38,9 @@ public final class WellKnown {
   /** The answer to {@link #REVIEW_AFTER} for something that lasted. */
   public static final String LASTING = "lasting";
 
+  /** The answer to {@link #REVIEW_AFTER} for a mark or a feeling that was new and soon gone. */
+  public static final String SIGN_SETTLED = "signSettled";
+
   /** What has changed since; asked at a review. */
   public static final String REVIEW_CHANGED = "review.changed";
 

@@ -1,13 +1,19 @@
 package closehand.casefile;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Where cases live and what they are called. */
 class CaseFolderTest {
@@ -35,6 +41,20 @@ class CaseFolderTest {
         "/home/kit/Library/Application Support/closehand/cases", standard(elsewhere, "Mac OS X"));
     assertEquals("/home/kit/AppData/Roaming/closehand/cases", standard(elsewhere, "Windows 11"));
     assertEquals("/roam/closehand/cases", standard(Map.of("APPDATA", "/roam"), "Windows 11"));
+  }
+
+  @Test
+  void aFolderThatOthersMayListIsTold(@TempDir Path temp) throws IOException {
+    Path folder = Files.createDirectory(temp.resolve("cases"));
+    for (String open : List.of("rwxr-xr-x", "rwxrwxrwx", "rwxr-----", "rwx---r--")) {
+      Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString(open));
+      assertTrue(CaseFolder.showsItsNames(folder), open);
+    }
+    for (String closed : List.of("rwx------", "rwx--x--x")) {
+      Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString(closed));
+      assertFalse(CaseFolder.showsItsNames(folder), closed);
+    }
+    assertFalse(CaseFolder.showsItsNames(temp.resolve("not-there")));
   }
 
   @Test

@@ -30,6 +30,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -148,49 +150,17 @@ class CaseStoreTest {
     }
   }
 
-  /** A disk that can force the names in a folder, or cannot. */
-  private static final class ForcingOrNot extends LocalDisk {
-    private boolean able;
-
-    @Override
-    void forceNames(Path folder) throws IOException {
-      if (!able) {
-        throw new FileSystemException(folder.toString(), null, "invented fault");
-      }
-    }
-  }
-
   @Test
-  void aFolderThatCouldBeForcedAndCannotNowIsTroubleAndOneThatNeverCouldIsNot() throws IOException {
-    ForcingOrNot disk = new ForcingOrNot();
-    CaseStore store = new CaseStore(folder(), disk);
-    store.save(doc("first"), FORM, CLEAR);
-    disk.able = true;
-    store.save(doc("second"), FORM, CLEAR);
-    disk.able = false;
-    assertThrows(IOException.class, () -> store.save(doc("third"), FORM, CLEAR));
-    assertEquals(with("third"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
-  }
-
-  @Test
-  void foldersOfOurOwnAreClosedToOthersAndThoseOfOthersAreTold() throws IOException {
-    Path open = Files.createDirectory(temp.resolve("open"));
-    Files.setPosixFilePermissions(open, PosixFilePermissions.fromString("rwxr-xr-x"));
-    assertTrue(FolderRights.openToOthers(open));
-    FolderRights.closeToOthers(open);
-    assertFalse(FolderRights.openToOthers(open));
-    assertEquals("rwx------", rights(open));
-    Path nowhere = temp.resolve("nowhere");
-    FolderRights.closeToOthers(nowhere);
-    assertFalse(FolderRights.openToOthers(nowhere));
-    Path link = Files.createSymbolicLink(temp.resolve("link"), temp.resolve("elsewhere"));
-    Files.createDirectory(temp.resolve("elsewhere"));
-    Files.setPosixFilePermissions(
-        temp.resolve("elsewhere"), PosixFilePermissions.fromString("rwxrwxrwx"));
-    FolderRights.closeToOthers(link);
-    assertEquals(
-        "rwxrwxrwx", rights(temp.resolve("elsewhere")), "what a link leads to is not ours");
-    assertTrue(FolderRights.openToOthers(link));
+  void foldersOfOurOwnAreClosedToOthersAndLinksAreLeftAlone() throws IOException {
+    Path own = Files.createDirectory(temp.resolve("own"));
+    Files.setPosixFilePermissions(own, PosixFilePermissions.fromString("rwxrwxr-x"));
+    CaseFolder.closeToOthers(own);
+    assertEquals("rwx------", rights(own));
+    CaseFolder.closeToOthers(temp.resolve("nowhere"));
+    Path other = Files.createDirectory(temp.resolve("elsewhere"));
+    Files.setPosixFilePermissions(other, PosixFilePermissions.fromString("rwxr-xr-x"));
+    CaseFolder.closeToOthers(Files.createSymbolicLink(temp.resolve("link"), other));
+    assertEquals("rwxr-xr-x", rights(other), "what a link leads to may be somebody else's");
   }
 
   @Test
@@ -219,6 +189,7 @@ class CaseStoreTest {
       throws IOException {
     int old = 0;
     int step = 0;
+    Set<String> failed = new TreeSet<>();
     while (true) {
       store().save(doc("older"), FORM, CLEAR);
       store().save(doc("old"), FORM, CLEAR);
@@ -227,6 +198,7 @@ class CaseStoreTest {
       if (!disk.failed()) {
         break;
       }
+      failed.add(disk.failedStep());
       SavedCase found = opened(store().open("heron-oak", FORM, Passphrases.NONE));
       assertTrue(found.equals(with("old")) || found.equals(with("new")), "step " + step);
       assertTrue(told || found.equals(with("new")), "step " + step + " failed unnoticed");
@@ -239,8 +211,56 @@ class CaseStoreTest {
       step++;
     }
     assertTrue(step >= 10, "steps " + step);
+    assertEquals(
+        Set.of(
+            "createFolder",
+            "createTemporary",
+            "write",
+            "force",
+            "link",
+            "move",
+            "delete",
+            "forceFolder"),
+        failed);
     assertTrue(old >= 4 && old < step, "old " + old);
     assertEquals(with("new"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
+  }
+
+  @Test
+  void aFileThatCannotBeForcedIsNotTakenForSavedButAFolderMay() throws IOException {
+    store().save(doc("old"), FORM, CLEAR);
+    CaseStore unforced = new CaseStore(folder(), new Unforced(false));
+    assertThrows(IOException.class, () -> unforced.save(doc("new"), FORM, CLEAR));
+    assertEquals(with("old"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
+    assertEquals(List.of("heron-oak.json"), sorted(folder()));
+
+    CaseStore noFolders = new CaseStore(folder(), new Unforced(true));
+    noFolders.save(doc("new"), FORM, CLEAR);
+    assertEquals(with("new"), opened(store().open("heron-oak", FORM, Passphrases.NONE)));
+    noFolders.delete("heron-oak");
+    assertEquals(List.of(), sorted(folder()));
+  }
+
+  /** A disk that cannot be waited for: not for its files, or for its folders alone. */
+  private static final class Unforced extends LocalDisk {
+    private final boolean foldersAlone;
+
+    Unforced(boolean foldersAlone) {
+      this.foldersAlone = foldersAlone;
+    }
+
+    @Override
+    public void force(Path file) throws IOException {
+      if (!foldersAlone) {
+        throw new FileSystemException(file.toString());
+      }
+      super.force(file);
+    }
+
+    @Override
+    public void forceFolder(Path folder) throws IOException {
+      throw new FileSystemException(folder.toString());
+    }
   }
 
   private void sweepUnderTheLock() throws IOException {

@@ -14,6 +14,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -22,7 +23,7 @@ import org.junit.jupiter.api.Test;
  * <p>{@code -Ddamage.runs} and {@code -Ddamage.seed} ask for a longer or another session.
  */
 class DamagedBankTest {
-  private static final int RUNS = Integer.getInteger("damage.runs", 1200);
+  private static final int RUNS = Integer.getInteger("damage.runs", 1500);
   private static final long SEED = Long.getLong("damage.seed", 1);
   private static final Path FOLDER =
       Path.of(System.getProperty("damage.bank", FixtureBank.TINY.toString()));
@@ -31,19 +32,23 @@ class DamagedBankTest {
   void endsInFindingsOrInAWorkingBank() throws IOException {
     Map<String, byte[]> files = MemoryBank.of(FOLDER).files();
     List<String> names = files.keySet().stream().sorted().toList();
-    int sound = 0;
-    for (int run = 0; run < RUNS; run++) {
-      Mutation mutation = new Mutation(SEED + run);
-      Map<String, byte[]> damaged = new HashMap<>(files);
-      for (int times = 1 + mutation.next(2); times > 0; times--) {
-        String name = names.get(mutation.next(names.size()));
-        byte[] donor = files.getOrDefault(names.get(mutation.next(names.size())), new byte[0]);
-        damaged.put(name, mutation.damage(damaged.getOrDefault(name, new byte[0]), donor));
-      }
-      sound += inspect(new MemoryBank(damaged), SEED + run) ? 1 : 0;
-    }
-    assertTrue(sound > 0, "some damage is harmless, such as another word in a text");
-    assertTrue(sound < RUNS / 2, "most damage is found; harmless: " + sound + " of " + RUNS);
+    AtomicInteger sound = new AtomicInteger();
+    InBatches.seeds(
+        RUNS,
+        run -> {
+          long seed = SEED + run - 1;
+          Mutation mutation = new Mutation(seed);
+          Map<String, byte[]> damaged = new HashMap<>(files);
+          for (int times = 1 + mutation.next(2); times > 0; times--) {
+            String name = names.get(mutation.next(names.size()));
+            byte[] donor = files.getOrDefault(names.get(mutation.next(names.size())), new byte[0]);
+            damaged.put(name, mutation.damage(damaged.getOrDefault(name, new byte[0]), donor));
+          }
+          sound.addAndGet(inspect(new MemoryBank(damaged), seed) ? 1 : 0);
+        });
+    int found = sound.get();
+    assertTrue(found > 0, "some damage is harmless, such as another word in a text");
+    assertTrue(found < RUNS / 2, "most damage is found; harmless: " + found + " of " + RUNS);
   }
 
   private static boolean inspect(MemoryBank bank, long seed) throws IOException {

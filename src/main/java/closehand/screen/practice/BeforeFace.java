@@ -12,6 +12,7 @@ import closehand.screen.view.Layout;
 import closehand.screen.view.Spot;
 import closehand.screen.view.View;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /** Asks on the full screen what comes before practice or a trial. */
@@ -90,12 +91,25 @@ public final class BeforeFace implements Showing {
       leave();
       left = true;
     } else if (key instanceof Key.Typed typed && typed.digit() >= 0) {
-      page().choices().stream()
-          .filter(c -> c.digit() == typed.digit())
-          .findFirst()
-          .ifPresent(this::taken);
+      digit(typed.digit());
     } else if (key instanceof Key.Named named) {
       named(named);
+    }
+  }
+
+  private void digit(int digit) {
+    List<Choice> choices = page().choices();
+    for (int i = 0; i < choices.size(); i++) {
+      Choice choice = choices.get(i);
+      if (choice.digit() == digit) {
+        Optional<Spot> first = Layout.of(page().content(), size, glyphs).lookFirst(spot, i);
+        if (choice.doing() == Doing.LEAVE || first.isEmpty()) {
+          taken(choice);
+        } else {
+          spot = first.get();
+        }
+        return;
+      }
     }
   }
 

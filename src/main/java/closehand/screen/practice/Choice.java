@@ -44,6 +44,11 @@ record Choice(int digit, String words, Doing doing) {
       return name().startsWith(STOP);
     }
 
+    /** Whether it stops or leaves, and so need not be in sight to be taken. */
+    boolean endsAtOnce() {
+      return stops() || this == ASK_STOP || this == LEAVE;
+    }
+
     /** That sign. */
     StopSign sign() {
       return StopSign.valueOf(name().substring(STOP.length()));

@@ -10,6 +10,7 @@ import closehand.screen.view.Layout;
 import closehand.screen.view.Spot;
 import closehand.screen.view.View;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -74,10 +75,18 @@ public final class PracticeFace implements Showing {
 
   private void digit(int digit, long millis) {
     List<Choice> choices = page().choices();
-    choices.stream()
-        .filter(c -> c.digit() == digit)
-        .findFirst()
-        .ifPresent(c -> become(model.taken(phase, c, millis)));
+    for (int i = 0; i < choices.size(); i++) {
+      Choice choice = choices.get(i);
+      if (choice.digit() == digit) {
+        Optional<Spot> first = Layout.of(page().content(), size, glyphs).lookFirst(spot, i);
+        if (choice.doing().endsAtOnce() || first.isEmpty()) {
+          become(model.taken(phase, choice, millis));
+        } else {
+          spot = first.get();
+        }
+        return;
+      }
+    }
   }
 
   private void named(Key.Named key, long millis) {

@@ -97,10 +97,26 @@ public final class TrialShowing implements Showing {
       write(key.text());
       return;
     }
-    page().offers().stream()
-        .filter(o -> o.digit() == key.digit() && key.digit() >= 0)
-        .findFirst()
-        .ifPresent(o -> take(o.doing()));
+    if (key.digit() >= 0) {
+      digit(key.digit());
+    }
+  }
+
+  private void digit(int digit) {
+    List<TrialPage.Offer> offers = page().offers();
+    for (int i = 0; i < offers.size(); i++) {
+      if (offers.get(i).digit() == digit) {
+        Doing doing = offers.get(i).doing();
+        Optional<Spot> first = Layout.of(page().content(), size, glyphs).lookFirst(spot, i);
+        boolean answers = doing instanceof Doing.Answer || doing instanceof Doing.Accept;
+        if (first.isPresent() && answers) {
+          spot = first.get();
+        } else {
+          take(doing);
+        }
+        return;
+      }
+    }
   }
 
   private void write(String text) {

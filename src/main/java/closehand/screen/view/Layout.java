@@ -5,6 +5,7 @@ import closehand.screen.frame.Role;
 import closehand.screen.frame.ScreenSize;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Content at one size: its lines, and how far one can see and move.
@@ -107,6 +108,14 @@ public final class Layout {
     int top = settle(spot).top();
     int above = Math.min(top, firstLine(stop));
     return new Spot(stop, isInSight(spot, stop) ? top : Math.max(above, topFor(stop)));
+  }
+
+  /**
+   * Where to look first when the number of a thing is pressed that is not in sight; nothing where
+   * it is seen and may be taken. Nobody takes what they cannot see.
+   */
+  public Optional<Spot> lookFirst(Spot spot, int stop) {
+    return isInSight(spot, stop) ? Optional.empty() : Optional.of(bringing(spot, stop));
   }
 
   /** Whether there are lines above or below what is seen. */

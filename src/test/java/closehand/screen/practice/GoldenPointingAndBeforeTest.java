@@ -10,6 +10,7 @@ import closehand.report.Glyphs;
 import closehand.screen.frame.Frame;
 import closehand.screen.frame.Guards;
 import closehand.screen.frame.Key;
+import closehand.screen.frame.Pressed;
 import closehand.screen.frame.ScreenSize;
 import closehand.screen.frame.Showing;
 import java.io.IOException;
@@ -57,16 +58,47 @@ class GoldenPointingAndBeforeTest {
     long now = 0;
     for (char key : keys.toCharArray()) {
       now += 2_000;
-      face.press(
+      Key pressed =
           switch (key) {
             case 'B' -> Key.Named.BACKSPACE;
             case 'E' -> Key.Named.ENTER;
             case 'R' -> Key.Named.RIGHT;
             default -> Key.of(key);
-          },
-          now);
+          };
+      if (name.startsWith("before")) {
+        Pressed.on(face, pressed, now, size);
+      } else {
+        face.press(pressed, now);
+      }
     }
     return face;
+  }
+
+  @Test
+  void anAnswerThatIsOutOfSightIsShownBeforeItIsTaken() {
+    ScreenSize small = new ScreenSize(20, 6);
+    Showing face = face("before");
+    String asked = page(face);
+    face.frame(small);
+    assertFalse(String.join(" ", face.frame(small).text()).contains("2 "), "out of sight");
+    face.press(Key.of('2'), 2_000);
+    assertEquals(asked, page(face), "brought into sight, not taken");
+    face.frame(small);
+    face.press(Key.of('2'), 4_000);
+    assertFalse(asked.equals(page(face)), "taken once it is seen");
+  }
+
+  @Test
+  void leavingWorksOutOfSight() {
+    Showing face = face("before");
+    String asked = page(face);
+    face.frame(new ScreenSize(20, 6));
+    face.press(Key.of('0'), 2_000);
+    assertFalse(asked.equals(page(face)));
+  }
+
+  private static String page(Showing face) {
+    return String.join("\n", face.frame(new ScreenSize(132, 43)).text()).replace('>', ' ');
   }
 
   @ParameterizedTest
