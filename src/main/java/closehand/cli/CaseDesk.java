@@ -154,20 +154,32 @@ final class CaseDesk implements Desk {
       kept.save(interview);
       troubled = false;
       return List.of();
-    } catch (StoredCase.ChangedElsewhere e) {
+    } catch (IOException e) {
+      return told(e);
+    }
+  }
+
+  @Override
+  public List<String> unsaved() {
+    Optional<IOException> trouble = kept.unsaved();
+    troubled &= trouble.isPresent();
+    return trouble.map(this::told).orElse(List.of());
+  }
+
+  private List<String> told(IOException e) {
+    if (e instanceof StoredCase.ChangedElsewhere) {
       return List.of(
           "This case is open in another window, which has saved it since. Nothing here is saved over it:"
               + " leave here, and go on in the other window.");
-    } catch (IOException e) {
-      if (troubled) {
-        return List.of("Still not saved. " + kept.trouble(e));
-      }
-      troubled = true;
-      return List.of(
-          kept.trouble(e)
-              + " The answers since the last save are only in this window. The interview goes on, and saving is"
-              + " tried again after each answer. When you leave you can choose another place.");
     }
+    if (troubled) {
+      return List.of("Still not saved. " + kept.trouble(e));
+    }
+    troubled = true;
+    return List.of(
+        kept.trouble(e)
+            + " The answers since the last save are only in this window. The interview goes on, and saving is"
+            + " tried again after each answer. When you leave you can choose another place.");
   }
 
   @Override

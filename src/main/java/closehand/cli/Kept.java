@@ -8,6 +8,7 @@ import closehand.report.Diary;
 import closehand.strain.OwnLimits;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 
 /** Where one case is kept. */
 interface Kept {
@@ -16,6 +17,11 @@ interface Kept {
 
   /** Keeps the interview as it stands, in place of what was kept before. */
   void save(Interview interview) throws IOException;
+
+  /** Why the last save failed, where saves are not waited for; nothing where it did not. */
+  default Optional<IOException> unsaved() {
+    return Optional.empty();
+  }
 
   /** Whether anything is kept at all. */
   default boolean isKept() {

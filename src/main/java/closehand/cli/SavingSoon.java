@@ -19,18 +19,27 @@ import java.util.concurrent.atomic.AtomicReference;
  * Saves a case on a thread of its own, so that a face can repaint before the disk has answered.
  *
  * <p>What happened is taken in at once; the writing follows within moments, and several answers in
- * quick succession are written together. Trouble with one save is told at the next, and when the
- * case is closed the last of it has been written.
+ * quick succession are written together. Trouble with one save is told to whoever asked to be
+ * woken, and at the next save; when the case is closed the last of it has been written.
  */
 final class SavingSoon implements Kept {
   private final StoredCase kept;
   private final AtomicBoolean waiting = new AtomicBoolean();
   private final AtomicReference<Optional<IOException>> trouble =
       new AtomicReference<>(Optional.empty());
+  private volatile Runnable wake = () -> {};
   private Optional<ExecutorService> writer = Optional.empty();
 
   SavingSoon(StoredCase kept) {
     this.kept = kept;
+  }
+
+  /**
+   * Has this run, on the thread that writes, whenever a save failed and when one succeeds again. It
+   * should do no more than wake a face that then asks for {@link #unsaved}.
+   */
+  void whenTroubleChanges(Runnable next) {
+    wake = next;
   }
 
   @Override
@@ -42,7 +51,7 @@ final class SavingSoon implements Kept {
   public void save(Interview interview) throws IOException {
     kept.takeIn(interview);
     // What came of the save before; this one is not waited for.
-    Optional<IOException> last = Objects.requireNonNull(trouble.get());
+    Optional<IOException> last = unsaved();
     if (waiting.compareAndSet(/* expectedValue= */ false, /* newValue= */ true)) {
       running().execute(this::write);
     }
@@ -95,13 +104,23 @@ final class SavingSoon implements Kept {
     return thread;
   }
 
+  @Override
+  public Optional<IOException> unsaved() {
+    return Objects.requireNonNull(trouble.get());
+  }
+
   private void write() {
     waiting.set(false);
+    Optional<IOException> before = unsaved();
+    Optional<IOException> now = Optional.empty();
     try {
       kept.write();
-      trouble.set(Optional.empty());
     } catch (IOException e) {
-      trouble.set(Optional.of(e));
+      now = Optional.of(e);
+    }
+    trouble.set(now);
+    if (before.isPresent() || now.isPresent()) {
+      wake.run();
     }
   }
 

@@ -43,6 +43,7 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   private Optional<StoredCase> open = Optional.empty();
   private Optional<CaseOpening.Found> found = Optional.empty();
   private List<Problem> problems = List.of();
+  private volatile Runnable wake = () -> {};
   private UnaryOperator<Interview> conduct = UnaryOperator.identity();
 
   ScreenCases(
@@ -115,6 +116,11 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   /** What is done with the interview of every case that is opened from now on. */
   void conducting(UnaryOperator<Interview> next) {
     conduct = next;
+  }
+
+  /** Has this run whenever a save failed and when one succeeds again, on a thread of its own. */
+  void whenTroubleChanges(Runnable next) {
+    wake = next;
   }
 
   @Override
@@ -258,7 +264,9 @@ final class ScreenCases implements CaseBook, AutoCloseable {
     if (outcome instanceof CaseOpening.Outcome.Ready ready) {
       putAway();
       open = Optional.of(ready.kept());
-      CaseDesk desk = new CaseDesk(pages(), ready.kept().soon(), glyphs, surroundings.clock());
+      SavingSoon soon = ready.kept().soon();
+      soon.whenTroubleChanges(() -> wake.run());
+      CaseDesk desk = new CaseDesk(pages(), soon, glyphs, surroundings.clock());
       Interview interview = conduct.apply(ready.interview());
       return new Opened(Optional.of(new Holding(desk, interview)), listener.heard());
     }

@@ -148,6 +148,7 @@ final class ScreenCommand {
       if (screen.isEmpty()) {
         return lineByLine(FaceChoice.noSetUp());
       }
+      session.book().whenTroubleChanges(screen.get()::note);
       screen.get().show(session.face(), loading::begin);
       code = session.finish();
       next = session.next();

@@ -110,6 +110,7 @@ final class BesideReader {
 
   private void drop(Where where, String fact, String what, String mend) {
     dropped.add(fact);
-    problems.add(Problem.warning(where, "answer-left-out", what + " It is left out.", mend));
+    String left = "\"" + fact + "\": " + what + " It is left out.";
+    problems.add(Problem.warning(where, "answer-left-out", left, mend));
   }
 }

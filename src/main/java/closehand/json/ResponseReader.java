@@ -189,6 +189,7 @@ public final class ResponseReader {
 
   private void drop(Where where, String linkId, String what, String mend) {
     dropped.add(linkId);
-    problems.add(Problem.warning(where, "answer-left-out", what + " It is left out.", mend));
+    String left = "\"" + linkId + "\": " + what + " It is left out.";
+    problems.add(Problem.warning(where, "answer-left-out", left, mend));
   }
 }

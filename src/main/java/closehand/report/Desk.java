@@ -23,6 +23,15 @@ public interface Desk extends Advisor {
     return keep(interview);
   }
 
+  /**
+   * What went wrong with a save that was not waited for; nothing once all is kept.
+   *
+   * @return as {@link #keep(Interview)}
+   */
+  default List<String> unsaved() {
+    return List.of();
+  }
+
   /** Removes the case and everything kept of it. */
   List<String> delete();
 }

@@ -174,6 +174,11 @@ public final class ScreenFace implements Showing {
     next.ifPresent(this::carryOut);
   }
 
+  @Override
+  public void noted() {
+    desk.ifPresent(d -> model = model.kept(d.unsaved()));
+  }
+
   private void taskEnded(Message.EndTask end) {
     task = Optional.empty();
     take(model.ended(end));

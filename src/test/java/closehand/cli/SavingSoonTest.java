@@ -23,6 +23,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CopyOnWriteArrayList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -97,6 +98,27 @@ class SavingSoonTest {
     stored.soon().save(later);
     stored.soon().finish();
     assertEquals(0, stored.unsavedChanges());
+  }
+
+  @Test
+  void aFaceIsWokenAsSoonAsASaveFailsAndOnceMoreWhenItIsOver() throws IOException {
+    Bank bank = bank();
+    Interview now = begun(bank).after(new Message.Give(VALUES.get(0), Provenance.PLAYER_TOLD));
+    Path place = Files.writeString(folder.resolve("cases"), "in the way");
+    StoredCase stored = stored(place, bank, begun(bank));
+    List<Boolean> woken = new CopyOnWriteArrayList<>();
+    SavingSoon soon = stored.soon();
+    soon.whenTroubleChanges(() -> woken.add(soon.unsaved().isPresent()));
+    soon.save(now);
+    soon.finish();
+    assertEquals(List.of(true), woken);
+    Files.delete(place);
+    assertThrows(IOException.class, () -> soon.save(now));
+    soon.finish();
+    assertEquals(List.of(true, false), woken);
+    soon.save(now);
+    soon.finish();
+    assertEquals(List.of(true, false), woken, "nobody is woken for a save like any other");
   }
 
   @Test

@@ -23,6 +23,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -94,6 +95,32 @@ class ScreenSessionTest {
       assertTrue(seen(session).contains("left at question"), seen(session));
       type(session, "1");
       assertTrue(seen(session).contains("Welcome back"), seen(session));
+    }
+  }
+
+  @Test
+  void troubleWithTheDiskIsOnTheScreenBeforeTheNextKey() throws IOException {
+    AtomicInteger woken = new AtomicInteger();
+    try (ScreenSession session = session()) {
+      session.book().whenTroubleChanges(woken::incrementAndGet);
+      type(session, "13130");
+      StoredCase stored = session.book().stored().orElseThrow();
+      Path file = home.resolve("cases");
+      stored.soon().finish();
+      Files.move(file, home.resolve("elsewhere"));
+      Files.writeString(file, "in the way");
+      type(session, "1");
+      stored.soon().finish();
+      assertEquals(1, woken.get());
+      assertFalse(seen(session).contains("Nothing can be saved"), seen(session));
+      session.face().noted();
+      assertTrue(seen(session).contains("Nothing can be saved"), seen(session));
+      Files.delete(file);
+      Files.move(home.resolve("elsewhere"), file);
+      type(session, "1");
+      stored.soon().finish();
+      session.face().noted();
+      assertFalse(seen(session).contains("saved"), seen(session));
     }
   }
 

@@ -124,6 +124,10 @@ class CaseRoundTripTest {
             .orElseThrow();
     assertEquals(given("pain.now", new Value.Number(3)).byFact(), read.answers().byFact());
     assertEquals(List.of("consent.state", "end.hours"), read.dropped());
+    assertTrue(
+        problems.stream()
+            .anyMatch(
+                p -> p.what().equals("\"end.hours\": No question has this id. It is left out.")));
     assertEquals(
         List.of("other-version", "answer-left-out", "answer-left-out"),
         problems.stream().map(Problem::code).toList());

@@ -33,6 +33,9 @@ public interface Showing {
     return -1;
   }
 
+  /** Takes in what came up beside the keys, such as a save that failed. */
+  default void noted() {}
+
   /** What the terminal is to tell besides keys. */
   default Set<Report> reports() {
     return Set.of();

@@ -14,6 +14,9 @@ sealed interface Arrival {
   /** The window may have another size. */
   record WindowChanged() implements Arrival {}
 
+  /** Something came up beside the keys that may be told. */
+  record Noted() implements Arrival {}
+
   /** Nothing more will be typed. */
   record Ended() implements Arrival {}
 }

@@ -132,6 +132,11 @@ public final class FullScreen {
     }
   }
 
+  /** Has what is shown take in what came up beside the keys, then repaints; from any thread. */
+  public void note() {
+    arrivals.add(new Arrival.Noted());
+  }
+
   private void run(Stage stage) throws IOException, InterruptedException {
     while (!stage.over()) {
       Arrival arrival = next(stage);
@@ -143,6 +148,8 @@ public final class FullScreen {
         stage.take(decoder.feed(characters.of(typed.bytes())), typed.millis());
       } else if (arrival instanceof Arrival.WindowChanged) {
         fit(stage);
+      } else if (arrival instanceof Arrival.Noted) {
+        stage.noted();
       } else if (decoder.waiting()) {
         stage.take(decoder.silence(), KeyReader.millis());
       } else {

@@ -85,6 +85,13 @@ final class Stage {
     }
   }
 
+  /** Tells that something came up beside the keys. */
+  void noted() {
+    if (!showing.over()) {
+      showing.noted();
+    }
+  }
+
   /** What the terminal is to tell besides keys now. */
   Set<Showing.Report> reports() {
     return showing.over() ? Set.of() : showing.reports();
