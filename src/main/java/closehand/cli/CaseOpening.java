@@ -59,7 +59,6 @@ final class CaseOpening {
     StoredCase kept = kept(interview);
     console.say(
         "This case is called " + kept.name() + ". No name or birth date is needed anywhere.");
-    cases.openToOthers().ifPresent(console::say);
     new SealOffer(console, surroundings).make(kept, cases.folder());
     return new Outcome.Ready(kept, interview);
   }

@@ -5,7 +5,6 @@ import closehand.casefile.CaseFolder;
 import closehand.casefile.CaseName;
 import closehand.casefile.CaseStore;
 import closehand.casefile.CaseTraces;
-import closehand.casefile.FolderRights;
 import closehand.casefile.LocalDisk;
 import closehand.casefile.Passphrases;
 import java.io.IOException;
@@ -18,17 +17,14 @@ final class Cases {
   private final Path folder;
   private final CaseStore store;
 
-  private final boolean given;
-
-  private Cases(Path folder, boolean given) {
+  private Cases(Path folder) {
     this.folder = folder;
-    this.given = given;
     this.store = new CaseStore(folder, new LocalDisk());
   }
 
   /** The cases in this folder. */
   static Cases at(Path folder) {
-    return new Cases(folder, /* given= */ true);
+    return new Cases(folder);
   }
 
   /**
@@ -44,20 +40,9 @@ final class Cases {
             surroundings.environment(),
             System.getProperty("os.name", ""),
             Path.of(System.getProperty("user.home", ".")));
-    Optional.ofNullable(standard.getParent()).ifPresent(FolderRights::closeToOthers);
-    FolderRights.closeToOthers(standard);
-    return new Cases(standard, /* given= */ false);
-  }
-
-  /** What is to be known of a folder that somebody named and others can look into. */
-  Optional<String> openToOthers() {
-    return given && FolderRights.openToOthers(folder)
-        ? Optional.of(
-            "Others on this machine can look into the folder "
-                + Words.clean(folder.toString())
-                + ": they see the names of cases and when they were saved, and may be able to remove"
-                + " them. The files themselves are open to your account alone.")
-        : Optional.empty();
+    Optional.ofNullable(standard.getParent()).ifPresent(CaseFolder::closeToOthers);
+    CaseFolder.closeToOthers(standard);
+    return at(standard);
   }
 
   /** Which case was broken off last, and how to go on with it; nothing where none was. */

@@ -186,13 +186,7 @@ final class StoredCase implements Kept, Closeable {
     synchronized (writing) {
       CaseDocument now = document;
       refuseIfChangedElsewhere();
-      try {
-        cases.store().save(now, bank.questionnaire(), key);
-      } catch (IOException e) {
-        // A save can fail after the file has been put in place.
-        stamp().ifPresent(s -> lastSaved = Optional.of(s));
-        throw e;
-      }
+      cases.store().save(now, bank.questionnaire(), key);
       lastSaved = stamp();
       savedEvents = now.record().history().size();
     }

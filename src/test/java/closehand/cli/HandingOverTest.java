@@ -190,17 +190,6 @@ class HandingOverTest {
   }
 
   @Test
-  void aFolderThatOthersCanLookIntoIsTold() throws IOException {
-    Files.createDirectory(home());
-    Files.setPosixFilePermissions(home(), PosixFilePermissions.fromString("rwxr-xr-x"));
-    String said = World.run("1\n", with("interview")).output().replace('\n', ' ');
-    assertTrue(said.contains("Others on this machine can look into the folder"), said);
-    assertEquals("rwxr-xr-x", PosixFilePermissions.toString(Files.getPosixFilePermissions(home())));
-    Files.setPosixFilePermissions(home(), PosixFilePermissions.fromString("rwx------"));
-    assertFalse(World.run("1\n", with("interview")).output().contains("Others on this machine"));
-  }
-
-  @Test
   void aCaseThatWasBrokenOffIsToldBeforeAnotherBegins() throws IOException {
     String name = begun(TO_TEAM);
     assertFalse(World.run("1\n", with("interview")).output().contains("unfinished"));
