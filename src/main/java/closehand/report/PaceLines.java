@@ -18,7 +18,6 @@ final class PaceLines {
     PaceLines pace = new PaceLines(PlayLimit.of(input));
     // What keeps tasks for another day comes first, however little room there is.
     List<String> sentences = new ArrayList<>(Sayings.holding(input.together(), "pace"));
-    sentences.removeIf(s -> room.tightest() && Sayings.saidInACaution(input.together(), "pace", s));
     sentences.addAll(pace.block(input.facts(), room));
     sentences.add(
         pace.limit.minutes().isPresent()

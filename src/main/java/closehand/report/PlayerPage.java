@@ -20,15 +20,12 @@ public final class PlayerPage {
     if (input.together().withheld()) {
       return Sheet.text(withheld(input, glyphs), glyphs);
     }
-    if (input.load().isPresent()) {
-      List<Piece> page =
-          Room.fittingAmply(room -> pieces(input, AskedLines.of(input), room, glyphs), glyphs);
-      if (Sheet.lines(page, glyphs).size() <= Room.FULL_PAGE) {
-        return Sheet.text(page, glyphs);
-      }
-    }
-    // What everybody needs comes before the figures of a plan.
-    return Sheet.text(Room.fitting(room -> pieces(input, List.of(), room, glyphs), glyphs), glyphs);
+    // What everybody needs decides how much room there is, before who has most to do in a plan.
+    List<Piece> none = List.of();
+    Room room = Room.fitting(r -> pieces(input, none, r, glyphs), glyphs);
+    List<Piece> page = pieces(input, AskedLines.of(input), room, glyphs);
+    boolean fits = Sheet.lines(page, glyphs).size() <= Room.FULL_PAGE;
+    return Sheet.text(fits ? page : pieces(input, none, room, glyphs), glyphs);
   }
 
   private static List<Piece> withheld(PageInput input, Glyphs glyphs) {

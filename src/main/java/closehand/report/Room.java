@@ -1,6 +1,7 @@
 package closehand.report;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 
 /**
@@ -65,29 +66,17 @@ record Room(
    * The roomiest page that fits 66 lines and still has the advice of the rules; failing that, the
    * roomiest that fits 80; failing that, the tightest.
    */
-  static List<Piece> fitting(Function<Room, List<Piece>> page, Glyphs glyphs) {
-    return fitting(page, glyphs, FROM_ROOMY_TO_TIGHT);
-  }
-
-  /** The same without the barest page, for what nobody has to know. */
-  static List<Piece> fittingAmply(Function<Room, List<Piece>> page, Glyphs glyphs) {
-    return fitting(page, glyphs, FROM_ROOMY_TO_TIGHT.stream().filter(r -> !r.barest()).toList());
-  }
-
-  private static List<Piece> fitting(
-      Function<Room, List<Piece>> page, Glyphs glyphs, List<Room> rooms) {
-    List<Piece> last = List.of();
-    List<Piece> full = List.of();
-    for (Room room : rooms) {
-      last = page.apply(room);
-      int lines = Sheet.lines(last, glyphs).size();
+  static Room fitting(Function<Room, List<Piece>> page, Glyphs glyphs) {
+    Optional<Room> full = Optional.empty();
+    for (Room room : FROM_ROOMY_TO_TIGHT) {
+      int lines = Sheet.lines(page.apply(room), glyphs).size();
       if (lines <= ONE_PAGE && (room.sayings() > 0 || full.isEmpty())) {
-        return last;
+        return room;
       }
       if (full.isEmpty() && lines <= FULL_PAGE) {
-        full = last;
+        full = Optional.of(room);
       }
     }
-    return full.isEmpty() ? last : full;
+    return full.orElse(FROM_ROOMY_TO_TIGHT.get(FROM_ROOMY_TO_TIGHT.size() - 1));
   }
 }

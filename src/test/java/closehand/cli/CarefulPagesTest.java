@@ -41,10 +41,8 @@ class CarefulPagesTest {
             "drive.json",
             "\"seat.type\": \"deskChair\"",
             "\"seat.type\": \"poweredChair\", \"chair.drive\": \"hand\"");
-    assertTrue(page.contains("The part you drive with stays for driving."), page);
-    assertTrue(
-        page.contains("decide together if that part may do more. Use another part of your body"),
-        page);
-    assertTrue(page.contains("You drive with a hand: that hand stays for driving"), page);
+    assertTrue(page.contains("The part you drive with stays for driving; use others"), page);
+    assertTrue(page.contains("clinician decide together if it may do more."), page);
+    assertTrue(page.contains("Not with the hand you drive with."), page);
   }
 }
