@@ -18,12 +18,13 @@ final class Look {
    * @param clinician whether a clinician may see every answer here
    */
   static int at(Console console, PageInput input, boolean clinician) {
+    if (!clinician) {
+      console.say("The page for a clinician is not here: sharing with one was not agreed.");
+    }
     while (true) {
       console.item("1", "the page for the player");
       if (clinician) {
         console.item("2", "the page for the clinician, with every answer");
-      } else {
-        console.say("The page for a clinician is not here: sharing with one was not agreed.");
       }
       console.item("q", "leave");
       Optional<String> typed = console.ask("Number: ").map(String::strip);
