@@ -3,8 +3,10 @@ package closehand.casefile;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermission;
+import java.nio.file.attribute.PosixFilePermissions;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -12,6 +14,9 @@ import java.util.Set;
 
 /** Where cases live when nobody says otherwise: the place each system has for a user's data. */
 public final class CaseFolder {
+  private static final Set<PosixFilePermission> OWNER =
+      PosixFilePermissions.fromString("rwx------");
+
   private CaseFolder() {}
 
   /**
@@ -40,6 +45,22 @@ public final class CaseFolder {
           || rights.contains(PosixFilePermission.OTHERS_READ);
     } catch (IOException | UnsupportedOperationException e) {
       return false;
+    }
+  }
+
+  /**
+   * Takes the rights of everybody but its owner away from a folder that is this program's own. A
+   * link is left alone, since what it leads to may be somebody else's, and so is what cannot be
+   * changed.
+   */
+  public static void closeToOthers(Path folder) {
+    try {
+      if (Files.isDirectory(folder, LinkOption.NOFOLLOW_LINKS)
+          && !OWNER.containsAll(Files.getPosixFilePermissions(folder))) {
+        Files.setPosixFilePermissions(folder, OWNER);
+      }
+    } catch (IOException | UnsupportedOperationException e) {
+      // The files in it are open to their owner alone all the same.
     }
   }
 

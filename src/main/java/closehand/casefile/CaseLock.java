@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
@@ -78,6 +79,21 @@ public final class CaseLock implements Closeable {
       HERE.remove(file);
     }
     return taking;
+  }
+
+  /** Whether this file of a lock was left behind by a window that died. */
+  static boolean isLeft(Path lockFile) {
+    Path file = lockFile.toAbsolutePath().normalize();
+    if (HERE.containsKey(file)) {
+      return false;
+    }
+    Set<OpenOption> options = Set.of(StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS);
+    try (FileChannel channel = FileChannel.open(file, options);
+        FileLock lock = channel.tryLock(LOCKED_BYTE, 1, /* shared= */ false)) {
+      return lock != null;
+    } catch (IOException | OverlappingFileLockException e) {
+      return false;
+    }
   }
 
   private static Taking lock(Path file, Holder me) throws IOException {

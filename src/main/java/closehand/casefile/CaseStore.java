@@ -31,7 +31,7 @@ public final class CaseStore {
   private static final String SEALED_END = ".sealed";
   private static final String PREVIOUS_END = ".previous";
   private static final String BEFORE_END = ".before";
-  private static final String LOCK_END = ".lock";
+  static final String LOCK_END = ".lock";
   private static final int ATTEMPTS = 3;
 
   private final Path folder;

@@ -15,6 +15,7 @@ import closehand.interview.Interview;
 import closehand.interview.Message;
 import closehand.interview.Provenance;
 import closehand.interview.SavedCase;
+import closehand.interview.Sharing;
 import closehand.json.CaseDocument;
 import closehand.line.Console;
 import closehand.report.PageInput;
@@ -236,17 +237,26 @@ final class CaseOpening {
     Recovery recovery = recovery();
     recovery.say(found.saved(), found.interview(), asking);
     recovery.sayDays(found.file().document().record(), surroundings.today());
-    found.file().warnings().forEach(w -> console.say(w.where().path().step() + ": " + w.what()));
+    if (!found.file().dropped().isEmpty()) {
+      recovery.sayDropped(found.file().dropped());
+    }
+    found.file().warnings().stream()
+        .filter(w -> !w.code().equals("answer-left-out"))
+        .forEach(w -> console.say(line(w) + w.what()));
     if (found.taking() instanceof CaseLock.Taking.Held other) {
       recovery.sayHeld(other.holder());
     }
+  }
+
+  /** Where in the file a warning stands, where it is known. */
+  private static String line(Problem warning) {
+    return warning.where().line() > 0 ? "Line " + warning.where().line() + " of its file: " : "";
   }
 
   /** Goes on with a case that was found, or reviews it. */
   Outcome.Ready take(Found found, boolean review) throws IOException {
     CaseFile file = found.file();
     if (!file.dropped().isEmpty()) {
-      recovery().sayDropped(file);
       cases.store().keepAsItWas(found.saved().name(), file.path());
     }
     Interview resumed =
@@ -269,6 +279,10 @@ final class CaseOpening {
         pages
             .input(found.interview(), found.saved().name(), surroundings.today())
             .with(found.file().document().limits());
-    return Look.at(console, Pages.loaded(input, Pages.planning(input, Map.of())));
+    // A clinician who asks the questions has the answers on the screen anyway.
+    boolean clinician =
+        Sharing.CLINICIAN.agreed(found.interview().answers())
+            || found.interview().asker() == Provenance.By.CLINICIAN;
+    return Look.at(console, Pages.loaded(input, Pages.planning(input, Map.of())), clinician);
   }
 }

@@ -38,13 +38,7 @@ final class ExportCommand {
       return loading.exitCode();
     }
     if (!reader.get().agreed(found.get().answers())) {
-      surroundings
-          .error()
-          .println(
-              "Sharing with "
-                  + (reader.get() == Sharing.TEAM ? "everybody who helps" : "a clinician")
-                  + " was not agreed in this case, so nothing is handed over.");
-      return ExitCode.BAD_DATA;
+      return NotAgreed.say(reader.get(), found.get().name(), surroundings);
     }
     String text = text(form, reader.get(), found.get(), loading);
     if (out.isPresent()) {

@@ -5,6 +5,7 @@ import closehand.casefile.CaseName;
 import closehand.casefile.Holder;
 import closehand.report.Glyphs;
 import java.io.IOException;
+import java.util.List;
 
 /** Removes a case: its file, the content before, half-written files and pages. */
 final class ForgetCommand {
@@ -39,9 +40,13 @@ final class ForgetCommand {
       surroundings.output().flush();
       return ExitCode.CANNOT_CREATE;
     }
+    List<String> before = cases.traces().files(name);
     try {
       new PageFiles(cases, name).delete();
       cases.store().delete(name);
+    } catch (IOException e) {
+      stays(before, name);
+      return ExitCode.INPUT_OUTPUT;
     } finally {
       if (taking instanceof CaseLock.Taking.Taken taken) {
         taken.lock().close();
@@ -53,6 +58,19 @@ final class ForgetCommand {
             + " removed files until it writes over them.");
     surroundings.output().flush();
     return ExitCode.DONE;
+  }
+
+  /** Says what is still there of a case that could not be removed. */
+  private void stays(List<String> before, String name) throws IOException {
+    List<String> after = cases.traces().files(name);
+    surroundings
+        .error()
+        .println(
+            after.equals(before)
+                ? "Nothing was removed: the files in "
+                    + Words.clean(cases.folder().toString())
+                    + " cannot be removed now."
+                : "Not everything was removed. Still there: " + String.join(", ", after) + ".");
   }
 
   private static boolean confirmed(PlainConsole console, String name) {

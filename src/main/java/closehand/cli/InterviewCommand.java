@@ -117,6 +117,7 @@ final class InterviewCommand {
     if (wanted.caseName.isPresent()) {
       return again(console, glyphs, loading, asker, route);
     }
+    cases.brokenOff().ifPresent(console::say);
     console.say("Nothing here needs speed, colour or two keys at once.");
     console.say(
         "The player leads: any question may be skipped, and the player has the last word. At every question h lists what you can type.");

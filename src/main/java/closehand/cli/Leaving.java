@@ -204,8 +204,7 @@ final class Leaving {
       return List.of(Written.of("Everything is kept, sealed. No page is left beside it."));
     }
     PageFiles files = kept.pages();
-    boolean clinician =
-        Sharing.CLINICIAN.agreed(interview.answers()) || Sharing.TEAM.agreed(interview.answers());
+    boolean clinician = Sharing.CLINICIAN.agreed(interview.answers());
     try {
       String today = surroundings.today();
       PageInput input =

@@ -1,6 +1,5 @@
 package closehand.cli;
 
-import closehand.casefile.CaseFile;
 import closehand.casefile.Holder;
 import closehand.interview.CaseRecord;
 import closehand.interview.Interview;
@@ -109,12 +108,16 @@ final class Recovery {
             + ". You can look at it here, but not change it.");
   }
 
-  /** Says which answers no longer fit. */
-  void sayDropped(CaseFile file) {
+  /**
+   * Says which answers no longer fit, by the ids of their questions.
+   *
+   * @param dropped the ids
+   */
+  void sayDropped(List<String> dropped) {
     console.say(
         "This case was made with another version of the questions. These answers no longer fit and are left out: "
-            + String.join(", ", file.dropped())
-            + ". The case as it was is kept beside it.");
+            + String.join(", ", dropped)
+            + ". If you go on, the case as it was is kept beside it.");
   }
 
   /**

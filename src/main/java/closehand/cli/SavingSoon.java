@@ -10,24 +10,33 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
 
 /**
  * Saves a case on a thread of its own, so that a face can repaint before the disk has answered.
  *
- * <p>What happened is taken in at once; the writing follows within moments, and several answers in
- * quick succession are written together. Trouble with one save is told to whoever asked to be
- * woken, and at the next save; when the case is closed the last of it has been written.
+ * <p>What happened is taken in at once and the writing begins at once; it ends within moments. The
+ * next save waits for it, so that never more than the last answer is missing on the disk. Trouble
+ * with a save wakes whoever asked for that, and is told at the next save too. When the case is
+ * closed the last of it has been written.
  */
 final class SavingSoon implements Kept {
+  /** A disk that takes longer keeps nobody waiting; one write then covers several answers. */
+  private static final int LONGEST_WAIT_SECONDS = 1;
+
   private final StoredCase kept;
   private final AtomicBoolean waiting = new AtomicBoolean();
   private final AtomicReference<Optional<IOException>> trouble =
       new AtomicReference<>(Optional.empty());
   private volatile Runnable wake = () -> {};
+  private Optional<Future<?>> latest = Optional.empty();
   private Optional<ExecutorService> writer = Optional.empty();
 
   SavingSoon(StoredCase kept) {
@@ -49,14 +58,28 @@ final class SavingSoon implements Kept {
 
   @Override
   public void save(Interview interview) throws IOException {
+    awaitLatest();
     kept.takeIn(interview);
     // What came of the save before; this one is not waited for.
     Optional<IOException> last = unsaved();
     if (waiting.compareAndSet(/* expectedValue= */ false, /* newValue= */ true)) {
-      running().execute(this::write);
+      latest = Optional.of(running().submit(this::write));
     }
     if (last.isPresent()) {
       throw last.get();
+    }
+  }
+
+  /** The answer before is on the disk, or has failed to get there, when the next is taken in. */
+  private void awaitLatest() {
+    try {
+      if (latest.isPresent()) {
+        latest.get().get(LONGEST_WAIT_SECONDS, TimeUnit.SECONDS);
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    } catch (ExecutionException | TimeoutException e) {
+      // The next write has everything that this one should have had.
     }
   }
 
@@ -130,7 +153,7 @@ final class SavingSoon implements Kept {
     boolean done = writer.isEmpty();
     while (!done) {
       try {
-        done = writer.get().awaitTermination(1, java.util.concurrent.TimeUnit.HOURS);
+        done = writer.get().awaitTermination(1, TimeUnit.HOURS);
       } catch (InterruptedException e) {
         Thread.currentThread().interrupt();
         done = true;

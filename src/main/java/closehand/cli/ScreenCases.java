@@ -87,6 +87,11 @@ final class ScreenCases implements CaseBook, AutoCloseable {
   }
 
   @Override
+  public Optional<String> brokenOff() {
+    return cases.brokenOff();
+  }
+
+  @Override
   public Opened begin(Provenance.By asker, Interview.Route route, Sealing sealing, char[] own) {
     Listener listener = new Listener(answer(sealing));
     CaseOpening opening = new CaseOpening(typing(own), cases, bank(), listener);

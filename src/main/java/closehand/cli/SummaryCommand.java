@@ -1,5 +1,6 @@
 package closehand.cli;
 
+import closehand.interview.Sharing;
 import closehand.plan.PlanAsk;
 import closehand.plan.Planned;
 import closehand.plan.Planning;
@@ -10,8 +11,6 @@ import closehand.report.PlayerPage;
 import closehand.report.SetupSheet;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.FileAlreadyExistsException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -21,6 +20,7 @@ import java.util.Optional;
 /** Writes the page that goes home. */
 final class SummaryCommand {
   private static final String SETUP = "setup";
+  private static final String CLINICIAN = "clinician";
 
   private final Surroundings surroundings;
   private final BankOption bank;
@@ -33,7 +33,7 @@ final class SummaryCommand {
   }
 
   int run(String reader, Optional<Path> out, Optional<String> date) throws IOException {
-    if (!List.of("player", "clinician", SETUP).contains(reader)) {
+    if (!List.of("player", CLINICIAN, SETUP).contains(reader)) {
       return usage("--for is player, clinician or setup.");
     }
     if (date.isPresent() && !isDate(date.get())) {
@@ -43,6 +43,9 @@ final class SummaryCommand {
     Optional<Case> found = loading.load();
     if (found.isEmpty()) {
       return loading.exitCode();
+    }
+    if (reader.equals(CLINICIAN) && !mayLeave(found.get())) {
+      return NotAgreed.say(Sharing.CLINICIAN, found.get().name(), surroundings);
     }
     PageInput told = loading.pages().input(found.get(), date.orElseGet(surroundings::today));
     Optional<Planning> planning = Pages.planning(told, found.get());
@@ -55,7 +58,17 @@ final class SummaryCommand {
           case SETUP -> SetupSheet.of(input, plans(input, found.get()), glyphs);
           default -> ClinicianPage.of(input, glyphs);
         };
-    return out.isPresent() ? write(page, out.get()) : print(page);
+    return out.isPresent()
+        ? NewFile.write(out.get(), page.getBytes(StandardCharsets.UTF_8), surroundings)
+        : print(page);
+  }
+
+  /**
+   * Whether the page for a clinician may leave: a case has its consent, a file of answers is its
+   * owner's own.
+   */
+  private static boolean mayLeave(Case one) {
+    return one.document().isEmpty() || Sharing.CLINICIAN.agreed(one.answers());
   }
 
   /** The plans of all games; none while suggestions are withheld. */
@@ -70,40 +83,6 @@ final class SummaryCommand {
     surroundings.output().print(page);
     surroundings.output().flush();
     return ExitCode.DONE;
-  }
-
-  /** Writes a new file; a page that is there already is never written over. */
-  private int write(String page, Path file) {
-    try {
-      Files.write(
-          file, page.getBytes(StandardCharsets.UTF_8), java.nio.file.StandardOpenOption.CREATE_NEW);
-    } catch (FileAlreadyExistsException e) {
-      surroundings
-          .error()
-          .println(
-              "\"" + Words.clean(file.toString()) + "\" is there already. Choose another name.");
-      return ExitCode.CANNOT_CREATE;
-    } catch (IOException e) {
-      removeRest(file);
-      surroundings
-          .error()
-          .println("\"" + Words.clean(file.toString()) + "\" could not be written.");
-      return ExitCode.CANNOT_CREATE;
-    }
-    surroundings.error().println("The page is in this file:");
-    surroundings.error().println(Words.clean(file.toString()));
-    return ExitCode.DONE;
-  }
-
-  /** An empty or half page would stand in the way of the next try. */
-  private static void removeRest(Path file) {
-    try {
-      if (Files.isRegularFile(file)) {
-        Files.delete(file);
-      }
-    } catch (IOException e) {
-      // Nothing is lost: the page can still be written under another name.
-    }
   }
 
   private int usage(String what) {

@@ -24,6 +24,8 @@ public enum Sharing {
   /** The question that names who may see the answers. */
   public static final String FACT = "consent.share";
 
+  private static final Value REFUSED = new Value.Code("no");
+
   private static final Set<String> HEALTH_SECTIONS = Set.of("SAF", "PAT");
 
   private final String code;
@@ -47,13 +49,23 @@ public enum Sharing {
     return Optional.empty();
   }
 
-  /** Whether the player agreed; a copy of one's own needs no agreement. */
+  /**
+   * Whether the player agreed, and did not take all consent back since; a copy of one's own needs
+   * no agreement.
+   */
   public boolean agreed(Answers answers) {
-    return this == PLAYER
-        || answers
-            .value(FACT)
-            .filter(v -> v instanceof Value.Codes c && c.codes().contains(code))
-            .isPresent();
+    return this == PLAYER || (!takenBack(answers) && named(answers));
+  }
+
+  private boolean named(Answers answers) {
+    return answers
+        .value(FACT)
+        .filter(v -> v instanceof Value.Codes c && c.codes().contains(code))
+        .isPresent();
+  }
+
+  private static boolean takenBack(Answers answers) {
+    return answers.value(WellKnown.CONSENT_STATE).filter(REFUSED::equals).isPresent();
   }
 
   /** What this reader gets of the answers that apply. */

@@ -16,6 +16,9 @@ public interface CaseBook {
   /** The names of all saved cases. */
   List<String> names();
 
+  /** What is to be known before a new interview of one that was broken off; usually nothing. */
+  Optional<String> brokenOff();
+
   /**
    * A new case.
    *

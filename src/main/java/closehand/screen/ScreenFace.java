@@ -53,14 +53,20 @@ public final class ScreenFace implements Showing {
     return this;
   }
 
-  /** Asks who leads a new interview. */
+  /** Asks who leads a new interview, once it was told that another one was broken off. */
   public void beginning() {
     model = model.pushing(Menu.of(Menu.Kind.WHO_ASKS));
+    tellOfOneBrokenOff();
+  }
+
+  private void tellOfOneBrokenOff() {
+    book.brokenOff().ifPresent(s -> model = model.told("Left unfinished", List.of(s)));
   }
 
   /** Asks how a new case is to be kept, when who leads and how long is known. */
   public void beginning(Provenance.By asker, Interview.Route route) {
     model = model.pushing(SealScreen.of(asker, route));
+    tellOfOneBrokenOff();
   }
 
   /**

@@ -22,7 +22,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -146,6 +148,39 @@ class CaseStoreTest {
     public void link(Path existing, Path other) throws IOException {
       throw new FileSystemException(other.toString());
     }
+  }
+
+  @Test
+  void foldersOfOurOwnAreClosedToOthersAndLinksAreLeftAlone() throws IOException {
+    Path own = Files.createDirectory(temp.resolve("own"));
+    Files.setPosixFilePermissions(own, PosixFilePermissions.fromString("rwxrwxr-x"));
+    CaseFolder.closeToOthers(own);
+    assertEquals("rwx------", rights(own));
+    CaseFolder.closeToOthers(temp.resolve("nowhere"));
+    Path other = Files.createDirectory(temp.resolve("elsewhere"));
+    Files.setPosixFilePermissions(other, PosixFilePermissions.fromString("rwxr-xr-x"));
+    CaseFolder.closeToOthers(Files.createSymbolicLink(temp.resolve("link"), other));
+    assertEquals("rwxr-xr-x", rights(other), "what a link leads to may be somebody else's");
+  }
+
+  @Test
+  void aLockThatNobodyHoldsAnyMoreTellsOfACaseThatWasBrokenOff() throws IOException {
+    store().save(doc("x"), FORM, CLEAR);
+    store().save(doc("x").named("wren-elm"), FORM, CLEAR);
+    assertEquals(List.of(), new CaseTraces(folder(), LOCAL).brokenOff());
+    Files.writeString(folder().resolve("wren-elm.lock"), "");
+    Files.writeString(folder().resolve("teal-yew.lock"), "");
+    CaseLock.Taking mine = store().lock("heron-oak", new Holder("kit", 1, ""));
+    assertEquals(List.of("wren-elm"), new CaseTraces(folder(), LOCAL).brokenOff());
+    assertInstanceOf(CaseLock.Taking.Taken.class, mine).lock().close();
+    Files.writeString(folder().resolve("heron-oak.lock"), "");
+    Files.setLastModifiedTime(
+        folder().resolve("wren-elm.json"), FileTime.from(Instant.parse("2026-11-24T10:00:00Z")));
+    Files.setLastModifiedTime(
+        folder().resolve("heron-oak.json"), FileTime.from(Instant.parse("2026-11-25T10:00:00Z")));
+    assertEquals(List.of("heron-oak", "wren-elm"), new CaseTraces(folder(), LOCAL).brokenOff());
+    sweepUnderTheLock();
+    assertEquals(List.of("wren-elm"), new CaseTraces(folder(), LOCAL).brokenOff());
   }
 
   @ParameterizedTest

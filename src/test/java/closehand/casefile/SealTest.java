@@ -36,6 +36,9 @@ class SealTest {
   private static final byte[] CLEAR =
       "{ \"pain\" : \"3 of 10, Grüße \" }\n".repeat(5).getBytes(StandardCharsets.UTF_8);
 
+  /** The least count that is opened, as it is coded (RFC 4880, 3.7.1.3): 16 times 2 to the 19th. */
+  private static final int ENOUGH = 208;
+
   private static final SealKey KEY = SealKey.make(WORDS);
   private final byte[] sealed = Seal.seal(CLEAR, KEY);
 
@@ -210,16 +213,19 @@ class SealTest {
     int sha256 = HashAlgorithmTags.SHA256;
     byte[] inside = packet(CLEAR);
     assertArrayEquals(
-        CLEAR, Seal.open(other(aes, true, method(sha256, 96), inside), WORDS).clear());
+        CLEAR, Seal.open(other(aes, true, method(sha256, ENOUGH), inside), WORDS).clear());
     assertArrayEquals(
-        CLEAR, Seal.open(other(aes, true, method(sha256, 96), zipped(inside)), WORDS).clear());
-    refused(other(aes, false, method(sha256, 96), inside), WORDS);
-    refused(other(aes, true, method(HashAlgorithmTags.SHA1, 96), inside), WORDS);
-    refused(other(SymmetricKeyAlgorithmTags.TRIPLE_DES, true, method(sha256, 96), inside), WORDS);
-    refused(other(SymmetricKeyAlgorithmTags.AES_128, true, method(sha256, 96), inside), WORDS);
+        CLEAR, Seal.open(other(aes, true, method(sha256, ENOUGH), zipped(inside)), WORDS).clear());
+    refused(other(aes, true, method(sha256, ENOUGH - 1), inside), WORDS);
+    refused(other(aes, true, method(sha256, 96), inside), WORDS);
+    refused(other(aes, false, method(sha256, ENOUGH), inside), WORDS);
+    refused(other(aes, true, method(HashAlgorithmTags.SHA1, ENOUGH), inside), WORDS);
+    refused(
+        other(SymmetricKeyAlgorithmTags.TRIPLE_DES, true, method(sha256, ENOUGH), inside), WORDS);
+    refused(other(SymmetricKeyAlgorithmTags.AES_128, true, method(sha256, ENOUGH), inside), WORDS);
     S2K.Argon2Params memory = S2K.Argon2Params.memoryConstrainedParameters();
     refused(other(aes, true, new BcPBEKeyEncryptionMethodGenerator(WORDS, memory), inside), WORDS);
-    refused(other(aes, true, method(sha256, 96), "{}".getBytes(StandardCharsets.UTF_8)), WORDS);
+    refused(other(aes, true, method(sha256, ENOUGH), "{}".getBytes(StandardCharsets.UTF_8)), WORDS);
     refused(inside, WORDS);
   }
 
@@ -227,7 +233,7 @@ class SealTest {
   void aBombIsRefused() throws Exception {
     byte[] bomb = zipped(packet(new byte[64_000_000]));
     assertTrue(bomb.length < 100_000);
-    PBEKeyEncryptionMethodGenerator method = method(HashAlgorithmTags.SHA256, 96);
+    PBEKeyEncryptionMethodGenerator method = method(HashAlgorithmTags.SHA256, ENOUGH);
     refused(other(SymmetricKeyAlgorithmTags.AES_256, true, method, bomb), WORDS);
   }
 

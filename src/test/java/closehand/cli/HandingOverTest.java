@@ -78,6 +78,56 @@ class HandingOverTest {
   }
 
   @Test
+  void thePageForAClinicianLeavesOnlyWhereThePlayerAgreed() throws IOException {
+    String name = begun(TO_TEAM);
+    assertTrue(Files.exists(home().resolve(name + "-player.txt")));
+    assertFalse(Files.exists(home().resolve(name + "-clinician.txt")), "no page for a clinician");
+    Path out = folder.resolve("page.txt");
+    for (World refused :
+        List.of(
+            run("summary", name, "--for", "clinician"),
+            run("summary", name, "--for", "clinician", "--out", out.toString()))) {
+      assertEquals(ExitCode.BAD_DATA, refused.code());
+      assertEquals("", refused.output());
+      assertTrue(refused.error().contains("was not agreed"), refused.error());
+      assertTrue(refused.error().contains("Only the player can change that"), refused.error());
+    }
+    assertFalse(Files.exists(out));
+    assertEquals(ExitCode.DONE, run("summary", name, "--for", "setup").code());
+    World look = World.typed("2\n2\n1\nq\n", with("interview", name, "--line"));
+    assertFalse(look.output().contains("the page for the clinician"), look.output());
+    assertTrue(look.output().contains("Type 1 or q."), look.output());
+    assertFalse(look.output().contains("FOR THE CLINICIAN"), look.output());
+
+    run("forget", name, "--yes");
+    String agreed = begun(TO_TEAM.replace("2 5", "2 4"));
+    assertTrue(Files.exists(home().resolve(agreed + "-clinician.txt")));
+    World page = run("summary", agreed, "--for", "clinician");
+    assertEquals(ExitCode.DONE, page.code(), page.error());
+    assertTrue(page.output().contains("FOR THE CLINICIAN"), page.output());
+  }
+
+  @Test
+  void aClinicianWhoAsksSeesOnTheScreenWhatMayNotLeave() throws IOException {
+    World.run(TO_TEAM, with("interview", "--asker", "clinician"));
+    String name = Cases.at(home()).store().names().get(0);
+    World look = World.typed("2\n2\nq\n", with("interview", name, "--line"));
+    assertTrue(look.output().contains("FOR THE CLINICIAN"), look.output());
+    assertEquals(ExitCode.BAD_DATA, run("summary", name, "--for", "clinician").code());
+  }
+
+  @Test
+  void aPageInAFileIsItsOwnersAloneAndSaysThatItIsNotSealed() throws IOException {
+    String name = begun(TO_TEAM);
+    Path out = folder.resolve("page.txt");
+    World written = run("summary", name, "--out", out.toString());
+    assertEquals(ExitCode.DONE, written.code(), written.error());
+    assertEquals("rw-------", PosixFilePermissions.toString(Files.getPosixFilePermissions(out)));
+    assertTrue(written.error().contains("not sealed"), written.error());
+    assertEquals(ExitCode.CANNOT_CREATE, run("summary", name, "--out", out.toString()).code());
+  }
+
+  @Test
   void aSealIsOpenedIntoANewFileOnly() throws IOException {
     String own = "four words are enough here";
     World.typed(List.of(own, own), "\n\n2\n1\n:q\n", with("interview"));
@@ -114,5 +164,51 @@ class HandingOverTest {
     }
     assertEquals(ExitCode.NO_INPUT, run("forget", name, "--yes").code());
     assertEquals(ExitCode.NO_INPUT, run("forget", "../cases", "--yes").code());
+  }
+
+  @Test
+  void whatCannotBeRemovedIsSaidToBeThere() throws IOException {
+    String name = begun(TO_TEAM);
+    Path page = home().resolve(name + "-player.txt");
+    Files.delete(page);
+    Path inside = Files.createDirectory(page).resolve("in the way");
+    Files.writeString(inside, "x");
+    World nothing = run("forget", name, "--yes");
+    assertEquals(ExitCode.INPUT_OUTPUT, nothing.code(), nothing.error());
+    assertTrue(nothing.error().contains("Nothing was removed"), nothing.error());
+    assertTrue(Files.exists(home().resolve(name + ".json")));
+
+    Files.delete(inside);
+    Path previous = home().resolve(name + ".previous");
+    Files.delete(previous);
+    Files.writeString(Files.createDirectory(previous).resolve("in the way"), "x");
+    World some = run("forget", name, "--yes");
+    assertEquals(ExitCode.INPUT_OUTPUT, some.code());
+    assertTrue(
+        some.error().contains("Not everything was removed. Still there: " + name + ".previous."),
+        some.error());
+  }
+
+  @Test
+  void aCaseThatWasBrokenOffIsToldBeforeAnotherBegins() throws IOException {
+    String name = begun(TO_TEAM);
+    assertFalse(World.run("1\n", with("interview")).output().contains("unfinished"));
+    Files.writeString(home().resolve(name + ".lock"), "");
+    String said = World.run("1\n", with("interview")).output().replace('\n', ' ');
+    int told = said.indexOf("1 case was left unfinished");
+    assertTrue(told > 0 && told < said.indexOf("This case is called"), said);
+    assertTrue(said.contains("closehand interview " + name), said);
+  }
+
+  @Test
+  void whatNoLongerFitsIsToldByItsIdBeforeTheChoice() throws IOException {
+    String name = begun(TO_TEAM);
+    Path file = home().resolve(name + ".json");
+    Files.writeString(file, Files.readString(file).replace("\"comm.mode\"", "\"comm.unheardOf\""));
+    World world = World.typed("q\n", with("interview", name, "--line"));
+    String said = world.output().replace('\n', ' ');
+    int told = said.indexOf("no longer fit and are left out: comm.unheardOf");
+    assertTrue(told > 0 && told < said.indexOf("go on (or press Enter)"), said);
+    assertFalse(said.contains("No question has this id"), said);
   }
 }

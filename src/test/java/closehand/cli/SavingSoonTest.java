@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import closehand.bank.Bank;
 import closehand.casefile.CaseLock;
@@ -119,6 +120,19 @@ class SavingSoonTest {
     soon.save(now);
     soon.finish();
     assertEquals(List.of(true, false), woken, "nobody is woken for a save like any other");
+  }
+
+  @Test
+  void neverMoreThanTheLastAnswerIsMissingOnTheDisk() throws IOException {
+    Bank bank = bank();
+    Interview now = begun(bank);
+    StoredCase stored = stored(folder, bank, now);
+    for (Value value : VALUES) {
+      now = now.after(new Message.Give(value, Provenance.PLAYER_TOLD));
+      stored.soon().save(now);
+      assertTrue(stored.unsavedChanges() <= 1, "unsaved: " + stored.unsavedChanges());
+    }
+    stored.close();
   }
 
   @Test

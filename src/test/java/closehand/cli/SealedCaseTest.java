@@ -41,7 +41,7 @@ class SealedCaseTest {
 
   @Test
   void aDrawnPassphraseIsShownOnceAndOpensTheCase() throws IOException {
-    World world = begins(List.of(), "\n\n1\n1\ny\ny\n1\n3\n1\n=wave the flamingo\n:q\n");
+    World world = begins(List.of(), "\n\n1\n1\ny\ny\n1\n3\n1\n=wave the flamingo\n2 4\n:q\n");
     assertEquals(ExitCode.DONE, world.code(), world.error());
     String shown = world.output().split("The passphrase of this case:\n\n", -1)[1];
     String words = shown.substring(0, shown.indexOf('\n'));
@@ -92,7 +92,7 @@ class SealedCaseTest {
   @Test
   void aCaseInTheClearIsSealedLaterWithEverythingBesideIt() throws IOException {
     World.run(
-        "1\n1\ny\ny\n1\n3\n1\n=wave the flamingo\n", "interview", "--home", folder.toString());
+        "1\n1\ny\ny\n1\n3\n1\n=wave the flamingo\n2 4\n", "interview", "--home", folder.toString());
     String name = name();
     Files.writeString(folder.resolve(name + ".before"), "{ \"flamingo\" : 1 }");
     World world =

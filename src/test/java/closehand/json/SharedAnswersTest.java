@@ -15,6 +15,7 @@ import closehand.interview.Enablement;
 import closehand.interview.Provenance;
 import closehand.interview.Sharing;
 import closehand.interview.Value;
+import closehand.interview.WellKnown;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -110,6 +111,12 @@ class SharedAnswersTest {
             Sharing.FACT,
             new Answers.Recorded(
                 new Answer.Given(new Value.Codes(List.of("clinician"))), Provenance.PLAYER_TOLD));
+    Answers takenBack =
+        toClinician.with(
+            WellKnown.CONSENT_STATE,
+            new Answers.Recorded(new Answer.Given(new Value.Code("no")), Provenance.PLAYER_TOLD));
+    assertFalse(Sharing.CLINICIAN.agreed(takenBack));
+    assertTrue(Sharing.PLAYER.agreed(takenBack));
     assertTrue(Sharing.CLINICIAN.agreed(toClinician));
     assertFalse(Sharing.TEAM.agreed(toClinician));
     assertTrue(Sharing.PLAYER.agreed(Answers.NONE));

@@ -15,6 +15,11 @@ public class NoBook implements CaseBook {
   }
 
   @Override
+  public Optional<String> brokenOff() {
+    return Optional.empty();
+  }
+
+  @Override
   public Opened begin(Provenance.By asker, Interview.Route route, Sealing sealing, char[] own) {
     return NOTHING;
   }
