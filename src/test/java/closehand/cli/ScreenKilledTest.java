@@ -31,9 +31,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
- * The full screen is killed at moments nobody chose. It saves beside the face, so the keys come at
- * a person's pace: the next one once the answer before is on the disk. {@code
- * -Dclosehand.screenKills=100} kills it that often.
+ * The full screen is killed at moments nobody chose. It saves beside the face, and the keys come
+ * faster than anybody types. {@code -Dclosehand.screenKills=100} kills it that often.
  */
 class ScreenKilledTest {
   private static final int KILLS = Integer.getInteger("closehand.screenKills", 4);
@@ -47,8 +46,6 @@ class ScreenKilledTest {
 
   /** The full screen without a terminal: keys go in, and how much was answered comes out. */
   static final class Sitting {
-    private static final long PATIENCE_NANOS = 60_000_000_000L;
-
     private Sitting() {}
 
     public static void main(String[] arguments) throws IOException {
@@ -70,7 +67,6 @@ class ScreenKilledTest {
         for (char key : KEYS.toCharArray()) {
           press(session, key);
           out.println(given(session));
-          untilSaved(session);
         }
         // Whoever kills it comes now at the latest.
         System.in.read();
@@ -86,17 +82,6 @@ class ScreenKilledTest {
 
     private static int given(ScreenSession session) {
       return session.face().interview().map(i -> i.answers().byFact().size()).orElse(0);
-    }
-
-    private static void untilSaved(ScreenSession session) {
-      long end = System.nanoTime() + PATIENCE_NANOS;
-      while (given(session) > 0
-          && session.book().stored().filter(s -> s.unsavedChanges() > 0).isPresent()) {
-        if (System.nanoTime() > end) {
-          throw new IllegalStateException("nothing is saved any more");
-        }
-        Thread.onSpinWait();
-      }
     }
   }
 

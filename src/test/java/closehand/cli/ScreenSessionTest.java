@@ -125,6 +125,23 @@ class ScreenSessionTest {
   }
 
   @Test
+  void aCaseThatWasBrokenOffIsToldBeforeWhoAsks() throws IOException {
+    String name;
+    try (ScreenSession session = session()) {
+      type(session, "131301");
+      name = session.book().stored().orElseThrow().name();
+    }
+    Files.writeString(home.resolve("cases").resolve(name + ".lock"), "");
+    try (ScreenSession session = session()) {
+      session.face().beginning();
+      assertTrue(seen(session).contains("1 case was left unfinished"), seen(session));
+      assertTrue(seen(session).contains(name), seen(session));
+      type(session, "0");
+      assertTrue(seen(session).contains("Who asks the questions?"), seen(session));
+    }
+  }
+
+  @Test
   void afterAnEmergencyOnlyItsTextStaysAndWhomToCall() throws IOException {
     try (ScreenSession session = session()) {
       type(session, "13130" + "11111318");
